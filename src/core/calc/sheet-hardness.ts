@@ -1,0 +1,32 @@
+import type { AlloyEntry } from '../model/sheet.ts';
+import type { Hardness } from '../units/hardness.ts';
+import { metalClassOf, type RockwellB, toRockwellB } from './rockwell-b.ts';
+
+/** Typical and highest hardness of a sheet on Rockwell B, each with the hardness it came from. */
+export interface SheetHardness {
+  readonly typical: { readonly given: Hardness; readonly on: RockwellB };
+  /** Null: no maximum is published and none may be assumed. */
+  readonly max: { readonly given: Hardness; readonly on: RockwellB; readonly assumed: boolean } | null;
+}
+
+/** Points by which aluminium with one published value may be harder than typical. Source: common practice, no source. */
+const ALUMINIUM_ALLOWANCE = 4;
+
+/**
+ * The hardness that the check compares. A hard temper with only a lower limit is taken at that limit as its typical value, which
+ * can refuse but never pass a row by a maximum it does not have; a maximum off the scale counts as none. Null where nothing is published on a scale that converts.
+ */
+export function sheetHardness(entry: AlloyEntry): SheetHardness | null {
+  const metal = metalClassOf(entry.family);
+  const typicalGiven = entry.typical ?? entry.min ?? entry.max;
+  const on = typicalGiven && toRockwellB(typicalGiven, metal);
+  if (!typicalGiven || !on) return null;
+  const typical = { given: typicalGiven, on };
+  if (entry.max) {
+    const max = toRockwellB(entry.max, metal);
+    return { typical, max: max && { given: entry.max, on: max, assumed: false } };
+  }
+  if (entry.family !== 'aluminium') return { typical, max: null };
+  const allowed: RockwellB = on.below ? on : { ...on, hrb: on.hrb + ALUMINIUM_ALLOWANCE };
+  return { typical, max: { given: typicalGiven, on: allowed, assumed: true } };
+}

@@ -1,0 +1,58 @@
+import type { Table } from '../../model/table.ts';
+import type { GaugeRow } from './row-types.ts';
+
+/** Gauge by weight of wrought iron, still used for stainless sheet: thickness in inches is ounces per square foot / 640. */
+export const usStandardGauge: Table<GaugeRow> = {
+  id: 'us-standard-gauge',
+  title: 'US Standard gauge of 1893',
+  sources: [
+    {
+      document: '15 U.S.C. 206 (Act of 3 March 1893)',
+      place: 'table of gauges, weights and thicknesses, 3 to 30',
+      mark: 'printed',
+    },
+    {
+      document: '15 U.S.C. 206 (Act of 3 March 1893)',
+      place: 'gauges 31 to 38',
+      mark: 'memory',
+    },
+  ],
+  rows: [
+    { gauge: 3, ouncesPerSqFt: 160, inch: 0.25 },
+    { gauge: 4, ouncesPerSqFt: 150, inch: 0.234375 },
+    { gauge: 5, ouncesPerSqFt: 140, inch: 0.21875 },
+    { gauge: 6, ouncesPerSqFt: 130, inch: 0.203125 },
+    { gauge: 7, ouncesPerSqFt: 120, inch: 0.1875 },
+    { gauge: 8, ouncesPerSqFt: 110, inch: 0.171875 },
+    { gauge: 9, ouncesPerSqFt: 100, inch: 0.15625 },
+    { gauge: 10, ouncesPerSqFt: 90, inch: 0.140625 },
+    { gauge: 11, ouncesPerSqFt: 80, inch: 0.125 },
+    { gauge: 12, ouncesPerSqFt: 70, inch: 0.109375 },
+    { gauge: 13, ouncesPerSqFt: 60, inch: 0.09375 },
+    { gauge: 14, ouncesPerSqFt: 50, inch: 0.078125 },
+    { gauge: 15, ouncesPerSqFt: 45, inch: 0.0703125 },
+    { gauge: 16, ouncesPerSqFt: 40, inch: 0.0625 },
+    { gauge: 17, ouncesPerSqFt: 36, inch: 0.05625 },
+    { gauge: 18, ouncesPerSqFt: 32, inch: 0.05 },
+    { gauge: 19, ouncesPerSqFt: 28, inch: 0.04375 },
+    { gauge: 20, ouncesPerSqFt: 24, inch: 0.0375 },
+    { gauge: 21, ouncesPerSqFt: 22, inch: 0.034375 },
+    { gauge: 22, ouncesPerSqFt: 20, inch: 0.03125 },
+    { gauge: 23, ouncesPerSqFt: 18, inch: 0.028125 },
+    { gauge: 24, ouncesPerSqFt: 16, inch: 0.025 },
+    { gauge: 25, ouncesPerSqFt: 14, inch: 0.021875 },
+    { gauge: 26, ouncesPerSqFt: 12, inch: 0.01875 },
+    { gauge: 27, ouncesPerSqFt: 11, inch: 0.0171875 },
+    { gauge: 28, ouncesPerSqFt: 10, inch: 0.015625 },
+    { gauge: 29, ouncesPerSqFt: 9, inch: 0.0140625 },
+    { gauge: 30, ouncesPerSqFt: 8, inch: 0.0125 },
+    { gauge: 31, ouncesPerSqFt: 7, inch: 0.0109375, mark: 'memory' },
+    { gauge: 32, ouncesPerSqFt: 6.5, inch: 0.01015625, mark: 'memory' },
+    { gauge: 33, ouncesPerSqFt: 6, inch: 0.009375, mark: 'memory' },
+    { gauge: 34, ouncesPerSqFt: 5.5, inch: 0.00859375, mark: 'memory' },
+    { gauge: 35, ouncesPerSqFt: 5, inch: 0.0078125, mark: 'memory' },
+    { gauge: 36, ouncesPerSqFt: 4.5, inch: 0.00703125, mark: 'memory' },
+    { gauge: 37, ouncesPerSqFt: 4.25, inch: 0.006640625, mark: 'memory' },
+    { gauge: 38, ouncesPerSqFt: 4, inch: 0.00625, mark: 'memory' },
+  ],
+};
