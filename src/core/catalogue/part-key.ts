@@ -1,0 +1,8 @@
+/** A part number for comparing: "ｎｕｔ – M4" and "NUT-M4" give the same key. Every other sign counts. */
+export function partKey(partNumber: string): string {
+  return partNumber
+    .normalize('NFKC')
+    .toUpperCase()
+    .replace(/[‐-―−﹣ー]/g, '-')
+    .replace(/[\s\u00ad\u200b-\u200f\u202a-\u202e\u2060\ufeff]+/g, '');
+}

@@ -1,0 +1,109 @@
+import type { Line } from '../model/line.ts';
+import type { HardwareList, LengthUnit, OtherRow, Role } from '../model/list.ts';
+import type { Notice, RawFile, RawRow, RawTable } from '../model/raw.ts';
+import { buildLine } from './build-line.ts';
+import { type ColumnChoices, findColumns } from './columns.ts';
+import { findTable } from './find-table.ts';
+import { noticeColumns, noticeRows, noticeSheets } from './list-notices.ts';
+import { parseMaterial } from './material.ts';
+import { fillMergedDown, joinHeadings } from './raw-rows.ts';
+import { findOther } from './rows.ts';
+
+/** Choices of the user; whatever is left out is found. */
+export interface ListOptions {
+  readonly sheet?: string;
+  /** 1-based row of the headings. */
+  readonly headerRow?: number;
+  /** Roles by 0-based column, over what the headings say. */
+  readonly roles?: Readonly<Record<number, Role>>;
+  /** Units of bare numbers by 0-based column. */
+  readonly units?: Readonly<Record<number, LengthUnit>>;
+}
+
+/** Understands a raw file as a hardware list. Throws `Unreadable` when it holds no table with headings. */
+export function buildList(file: RawFile, options: ListOptions = {}): HardwareList {
+  const { table, header, others: otherSheets } = findTable(file, options);
+  const { headings, body, unitsRow } = splitTable(table, header);
+  const { columns, rows, others } = sortRows(headings, body, options);
+  const readMaterial = remember(parseMaterial);
+  const shifted = new Set(file.format === 'csv' ? rows.filter((row) => isShifted(row, headings.length)) : []);
+  const lines = rows.map((row) => {
+    const line = buildLine(row, columns, readMaterial);
+    return shifted.has(row) ? distrust(line) : line;
+  });
+  return {
+    file: file.file,
+    sheet: table.name,
+    headerRow: header.number,
+    columns,
+    lines,
+    others: unitsRow ? [{ row: unitsRow.number, cells: unitsRow.cells, what: 'units' }, ...others] : others,
+    hiddenRows: body.filter((row) => row.hidden).length,
+    notices: [
+      ...file.notices.filter(concerns(table)),
+      ...noticeSheets(table, otherSheets),
+      ...noticeColumns(columns, table),
+      ...noticeRows(table, header, rows, [...shifted], headings.length),
+    ],
+  };
+}
+
+function splitTable(table: RawTable, header: RawRow) {
+  const above = table.rows.filter(({ number }) => number < header.number).at(-1) ?? null;
+  const below = table.rows.filter(({ number }) => number > header.number);
+  const { headings, unitsRow } = joinHeadings(header, above, below[0] ?? null);
+  return { headings, unitsRow, body: fillMergedDown(unitsRow ? below.slice(1) : below) };
+}
+
+/** Columns are read twice: the second time without the rows that turned out to be no part of the list. */
+function sortRows(headings: readonly string[], body: readonly RawRow[], choices: ColumnChoices) {
+  const first = findColumns(headings, columnTexts(headings, body), choices);
+  const rows = body.filter((row) => findOther(row, first) === null);
+  const columns = findColumns(headings, columnTexts(headings, rows), choices);
+  const others = body.flatMap((row): readonly OtherRow[] => {
+    const what = findOther(row, columns);
+    return what ? [{ row: row.number, cells: row.cells, what }] : [];
+  });
+  const put = new Set(others.map(({ row }) => row));
+  return { columns, others, rows: body.filter(({ number }) => !put.has(number)) };
+}
+
+function columnTexts(headings: readonly string[], rows: readonly RawRow[]): readonly (readonly string[])[] {
+  return headings.map((_, index) =>
+    rows.map(({ cells, flags }) => (hasText(flags?.[index]) ? (cells[index] ?? '') : '')),
+  );
+}
+
+const hasText = (flag: string | undefined) => flag === undefined || flag === 'merged';
+
+function concerns(table: RawTable): (notice: Notice) => boolean {
+  return ({ sheet }) => sheet === undefined || sheet === table.name;
+}
+
+function remember<T>(parse: (text: string) => T): (text: string) => T {
+  const known = new Map<string, T>();
+  return (text) => {
+    const reading = known.get(text) ?? parse(text);
+    known.set(text, reading);
+    return reading;
+  };
+}
+
+/** More filled cells than headings in a text file: a comma inside an unquoted cell has pushed the rest to the right. */
+function isShifted({ cells }: RawRow, width: number): boolean {
+  return cells.slice(width).some((cell) => cell.trim() !== '');
+}
+
+/** The line without its facts, because nobody knows which cell is which. */
+function distrust(line: Line): Line {
+  const unread = { how: 'unreadable', mm: null, otherMm: null, unitFrom: null } as const;
+  return {
+    ...line,
+    seemsToBe: null,
+    quantity: { text: line.quantity.text, how: 'unreadable', value: null },
+    material: { text: line.material.text, how: 'unreadable', candidates: [], family: null, remarks: [] },
+    thickness: { ...line.thickness, ...unread, number: null, gaugeSystem: null, toleranceMm: null },
+    hole: { ...line.hole, ...unread, lowMm: null, highMm: null },
+    edge: { ...line.edge, ...unread },
+  };
+}

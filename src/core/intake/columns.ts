@@ -1,0 +1,138 @@
+import type { Column, LengthUnit, Role } from '../model/list.ts';
+import { fitRole } from './column-content.ts';
+import { columnUnit } from './column-unit.ts';
+import { headingText } from './heading-text.ts';
+import { findRole } from './headings.ts';
+import { type SizeRole, WRITTEN_SPANS } from './size-spans.ts';
+import { threadSystem } from './thread-words.ts';
+
+/** Corrections by the user, by 0-based column. */
+export interface ColumnChoices {
+  readonly roles?: Readonly<Record<number, Role>>;
+  readonly units?: Readonly<Record<number, LengthUnit>>;
+}
+
+/**
+ * What each column means: by its heading, checked against the cells under it. `texts` are the cells of each column below the
+ * headings. One column per role; the rest become `other`. A choice of the user stands above everything.
+ */
+export function findColumns(
+  headings: readonly string[],
+  texts: readonly (readonly string[])[],
+  { roles = {}, units = {} }: ColumnChoices = {},
+): readonly Column[] {
+  const guesses = headings.map((heading, index) => guess(heading, index, texts[index] ?? [], roles[index]));
+  const settled = contest(guesses);
+  return withUnits(headings, texts, settled, units);
+}
+
+/** One column's claim to a role while the columns are compared. */
+interface Claim {
+  readonly index: number;
+  readonly heading: string;
+  readonly role: Role;
+  readonly strength: 'chosen' | 'sure' | 'unsure';
+  readonly filled: number;
+}
+
+function guess(heading: string, index: number, texts: readonly string[], chosen: Role | undefined): Claim {
+  const filled = texts.filter((text) => text.trim() !== '').length;
+  if (chosen) return { index, heading, role: chosen, strength: 'chosen', filled };
+  const found = findRole(heading);
+  const role = fitRole(found, heading, texts);
+  return { index, heading, role, strength: found?.sure && role === found.role ? 'sure' : 'unsure', filled };
+}
+
+/** Gives each role to one column and what is left to the next best reading. */
+function contest(claims: readonly Claim[]): readonly Role[] {
+  const winners = new Map<Role, Claim | null>();
+  for (const role of new Set(claims.map((claim) => claim.role))) {
+    winners.set(
+      role,
+      pickWinner(
+        role,
+        claims.filter((claim) => claim.role === role),
+        claims,
+      ),
+    );
+  }
+  const roles = claims.map((claim) => (winners.get(claim.role) === claim ? claim.role : 'other'));
+  return claims.map((claim, index) =>
+    roles[index] === 'other' ? secondRole(claim, roles, winners) : (roles[index] ?? 'other'),
+  );
+}
+
+const SHEET_WORDS = /sheet|sht|panel|base|pnl|plate|parent|host|blech|tôle|板/i;
+
+function pickWinner(role: Role, claims: readonly Claim[], all: readonly Claim[]): Claim | null {
+  const chosen = claims.find(({ strength }) => strength === 'chosen');
+  if (chosen || role === 'other') return chosen ?? null;
+  const sure = claims.filter(({ strength, filled }) => strength === 'sure' && filled > 0);
+  const rivals = sure.length > 0 ? sure : claims;
+  if (role === 'material' && rivals.length > 1) return pickSheetMaterial(rivals, all);
+  const fastener = role === 'partNumber' ? rivals.find(({ heading }) => namesFastener(heading)) : undefined;
+  if (fastener) return fastener;
+  return rivals.reduce((best, claim) => (claim.filled > best.filled ? claim : best));
+}
+
+/**
+ * Two columns called "Material": one that says sheet, panel or base, else the one beside the thickness. When neither tells,
+ * none is taken, because a fastener's metal read as the sheet's could call a bad pair good.
+ */
+function pickSheetMaterial(rivals: readonly Claim[], all: readonly Claim[]): Claim | null {
+  const named = rivals.filter(({ heading }) => SHEET_WORDS.test(heading));
+  if (named[0]) return named[0];
+  const thickness = all.find(({ role }) => role === 'thickness');
+  const beside = rivals.filter(({ index }) => thickness && Math.abs(index - thickness.index) === 1);
+  return beside.length === 1 ? (beside[0] ?? null) : null;
+}
+
+/** Whether a heading speaks of the fastener itself: "Fastener P/N", "Hardware No.". */
+export function namesFastener(heading: string): boolean {
+  return /fast(?:e?n)|hardware|hdwr?e?\b|insert|\b(?:clinch|nut|stud)\b/i.test(heading);
+}
+
+/** What the loser of a contest may still be, where that place is free. */
+function secondRole({ role, heading }: Claim, roles: readonly Role[], winners: ReadonlyMap<Role, Claim | null>): Role {
+  const winner = winners.get(role);
+  if (!winner) return 'other';
+  const second = SECOND[role]?.(heading, winner.heading);
+  return second && !roles.includes(second) ? second : 'other';
+}
+
+const SECOND: Partial<Record<Role, (heading: string, winner: string) => Role | null>> = {
+  panel: () => 'parent',
+  material: (heading) => (SHEET_WORDS.test(heading) ? null : 'fastenerMaterial'),
+  // Beside "Fastener P/N" a plain "Part No." is the part that the fastener goes into.
+  partNumber: (heading, winner) => (namesFastener(winner) && headingText(heading).words === 'part no' ? 'panel' : null),
+};
+
+/** Whether bare numbers in a column of this role are lengths. */
+function isSizeRole(role: Role): role is SizeRole {
+  return role in WRITTEN_SPANS;
+}
+
+/** Columns whose text may name threads. */
+const THREADED: ReadonlySet<Role> = new Set(['partNumber', 'description', 'thread']);
+
+function withUnits(
+  headings: readonly string[],
+  texts: readonly (readonly string[])[],
+  roles: readonly Role[],
+  units: Readonly<Record<number, LengthUnit>>,
+): readonly Column[] {
+  let system: LengthUnit | null | undefined;
+  const settle = () =>
+    (system ??= threadSystem(roles.flatMap((role, at) => (THREADED.has(role) ? (texts[at] ?? []) : []))));
+  return headings.map((heading, index) => {
+    const role = roles[index] ?? 'other';
+    const column = { index, heading, role };
+    const chosen = units[index];
+    if (!isSizeRole(role)) return { ...column, unit: null, unitFrom: null };
+    if (chosen) return { ...column, unit: chosen, unitFrom: 'user' };
+    const found = columnUnit(heading, texts[index] ?? [], role);
+    if (found.from) return { ...column, unit: found.unit, unitFrom: found.from };
+    const unit = settle();
+    return { ...column, unit, unitFrom: unit && 'list' };
+  });
+}
