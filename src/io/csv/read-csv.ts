@@ -1,0 +1,42 @@
+import { type Notice, type RawFile, type TextEncoding, Unreadable } from '../../core/model/raw.ts';
+import { type ReadOptions, reportProgress } from '../options.ts';
+import { guessDelimiter, takeSeparatorLine } from './delimiter.ts';
+import { noticeUnclosed, type Rows, readRows } from './rows.ts';
+import { findHeading, noticeWideRows } from './widths.ts';
+
+/** Text that was already decoded, and what decoding had to say. */
+export interface DelimitedText {
+  readonly text: string;
+  readonly encoding: TextEncoding;
+  readonly notice?: string;
+}
+
+/**
+ * Reads delimited text into one table. Cells are kept as written (not trimmed, not typed), rows keep the number a
+ * spreadsheet would show, wholly blank rows are left out.
+ * @throws Unreadable when there is no filled cell, or when the reading was stopped.
+ */
+export function readCsv(source: DelimitedText, file: string, options: ReadOptions = {}): RawFile {
+  const { text, delimiter: named } = takeSeparatorLine(source.text);
+  const delimiter = options.delimiter ?? named ?? guessDelimiter(text);
+  reportProgress(options, file, 0.1);
+  const read = readRows(text, delimiter);
+  reportProgress(options, file, 1);
+  if (read.rows.length === 0) throw new Unreadable(`‘${file}’ holds no filled cells; choose the file with your list.`);
+  return {
+    file,
+    format: 'csv',
+    tables: [{ name: '', rows: read.rows }],
+    encoding: source.encoding,
+    delimiter,
+    notices: collectNotices(source, read),
+  };
+}
+
+function collectNotices(source: DelimitedText, read: Rows): Notice[] {
+  return [
+    ...(source.notice === undefined ? [] : [{ text: source.notice }]),
+    ...noticeUnclosed(read),
+    ...noticeWideRows(read.rows, findHeading(read.rows)),
+  ];
+}

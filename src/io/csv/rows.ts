@@ -1,0 +1,87 @@
+import type { Notice, RawRow } from '../../core/model/raw.ts';
+import { type Quote, type Tidied, tidyQuotes } from './quotes.ts';
+import { isBlank, splitRows } from './split.ts';
+import { findHeading, type Heading } from './widths.ts';
+
+/** Rows cut from text, and where quotes were in doubt. */
+export interface Rows {
+  readonly rows: readonly RawRow[];
+  /** Rows whose opening quote was taken for plain text. */
+  readonly repaired: readonly number[];
+  /** Rows with a quoted cell over several lines that could as well be several rows. */
+  readonly doubtful: readonly number[];
+}
+
+const MOST_NOTICES = 20;
+
+/**
+ * Cuts text into rows. A quoted cell over several lines that leaves its row with the wrong number of cells is read again
+ * as plain text, and that reading is kept if it gives fewer odd rows: one forgotten quote must not hide the rows below.
+ */
+export function readRows(text: string, delimiter: string): Rows {
+  const tidied = tidyQuotes(text, delimiter);
+  const rows = cutRows(tidied, delimiter);
+  const heading = findHeading(rows);
+  if (heading === undefined || tidied.multiline.length === 0) return { rows, repaired: rowsOf(tidied), doubtful: [] };
+
+  const odd = new Set(oddRows(rows, heading));
+  const suspects = tidied.multiline.filter((quote) => odd.has(quote.row));
+  if (suspects.length > 0) {
+    const plain = tidyQuotes(text, delimiter, new Set(suspects.map((quote) => quote.at)));
+    const again = cutRows(plain, delimiter);
+    if (oddRows(again, heading).length < odd.size) return { rows: again, repaired: rowsOf(plain), doubtful: [] };
+  }
+  return { rows, repaired: rowsOf(tidied), doubtful: findDoubtful(rows, tidied.multiline, delimiter, heading) };
+}
+
+/** One sentence for each row whose quotes do not close, or may not. */
+export function noticeUnclosed(read: Rows): Notice[] {
+  const repaired = read.repaired.slice(0, MOST_NOTICES).map((row) => ({
+    text: `Row ${row} has a quote that never closes; it was read as an inch mark or plain text, so check that row.`,
+    row,
+  }));
+  const doubtful = read.doubtful.slice(0, MOST_NOTICES).map((row) => ({
+    text: `Row ${row} has a quoted cell over several lines that looks like rows of its own; check whether a closing quote is missing.`,
+    row,
+  }));
+  const rest = read.repaired.length + read.doubtful.length - repaired.length - doubtful.length;
+  const more = { text: `${rest} more rows have quotes in doubt; check how the list was exported.` };
+  return [...repaired, ...doubtful, ...(rest > 0 ? [more] : [])];
+}
+
+function cutRows(tidied: Tidied, delimiter: string): RawRow[] {
+  return splitRows(tidied.text, delimiter)
+    .map((cells, index) => ({ number: index + 1, cells }))
+    .filter((row) => !isBlank(row.cells));
+}
+
+function rowsOf(tidied: Tidied): number[] {
+  return [...new Set(tidied.repaired.map((quote) => quote.row))];
+}
+
+function oddRows(rows: readonly RawRow[], heading: Heading): number[] {
+  return rows.filter((row) => row.number > heading.row && row.cells.length !== heading.width).map((row) => row.number);
+}
+
+/** Rows of the right width in which each line of a quoted cell would make a full row of its own too. */
+function findDoubtful(
+  rows: readonly RawRow[],
+  quotes: readonly Quote[],
+  delimiter: string,
+  heading: Heading,
+): number[] {
+  const multiline = new Set(quotes.map((quote) => quote.row));
+  return rows
+    .filter((row) => multiline.has(row.number) && row.cells.some((_, at) => hidesRows(row, at, delimiter, heading)))
+    .map((row) => row.number);
+}
+
+function hidesRows(row: RawRow, at: number, delimiter: string, heading: Heading): boolean {
+  const lines = (row.cells[at] ?? '').split(/\r\n|\r|\n/);
+  if (lines.length < 2 || heading.width < 3) return false;
+  const widths = lines.map((line) => line.split(delimiter).length);
+  const last = widths.length - 1;
+  widths[0] = widths[0]! + at;
+  widths[last] = widths[last]! + row.cells.length - 1 - at;
+  return widths.every((width) => width === heading.width);
+}

@@ -1,0 +1,121 @@
+import type { RawRow } from '../../core/model/raw.ts';
+import { columnOf } from './address.ts';
+import { type CellContext, cellText, type StoredCell } from './cell-text.ts';
+import { applyMerges, type Merge, parseMerge, type RowDraft } from './merges.ts';
+import { isOn, XmlScanner } from './scan.ts';
+import { readRichText } from './shared-strings.ts';
+
+/** One sheet's filled rows, in order. */
+export interface SheetRows {
+  readonly rows: readonly RawRow[];
+  /** 0-based columns that are hidden, as far as there is content. */
+  readonly hiddenColumns: readonly number[];
+  /** False when the sheet's text breaks off. */
+  readonly isComplete: boolean;
+}
+
+const LAST_ROW = 1_048_576;
+const LAST_COLUMN = 16_384;
+/** How many tags pass between two words to the caller. */
+const TAGS_PER_REPORT = 50_000;
+
+/** Where the reading stands. `row` is 0 before the first row, `column` -1 before a row's first cell. */
+interface Place {
+  row: number;
+  column: number;
+  isRowNumbered: boolean;
+  isHidden: boolean;
+}
+
+/**
+ * Reads a worksheet part. Rows and cells without a reference are counted, a row that comes twice is merged, and cells
+ * that hold nothing cost nothing, however many there are. `onRead` hears the share read so far.
+ */
+export function readSheet(xml: string, context: CellContext, onRead: (share: number) => void): SheetRows {
+  const scanner = new XmlScanner(xml);
+  const drafts = new Map<number, RowDraft>();
+  const merges: Merge[] = [];
+  const hiddenSpans: (readonly [number, number])[] = [];
+  const place: Place = { row: 0, column: -1, isRowNumbered: true, isHidden: false };
+  let isInData = false;
+  let isComplete = false;
+  for (let tags = 1; scanner.next(); tags++) {
+    if (tags % TAGS_PER_REPORT === 0) onRead(scanner.position / xml.length);
+    const { name, isClose, isEmpty } = scanner;
+    if (name === 'sheetData') isInData = !isClose && !isEmpty;
+    else if (name === 'worksheet') isComplete = isClose || isEmpty;
+    else if (isClose) continue;
+    else if (isInData && name === 'row') startRow(scanner, place);
+    else if (isInData && name === 'c') readCell(scanner, place, drafts, context);
+    else if (name === 'col' && isOn(scanner.attribute('hidden'))) hiddenSpans.push(readSpan(scanner));
+    else if (name === 'mergeCell') merges.push(...parseMerge(scanner.attribute('ref')));
+  }
+  const rows = [...drafts.values()].sort((a, b) => a.number - b.number);
+  applyMerges(rows, merges);
+  return { rows: rows.filter(isFilled), hiddenColumns: listColumns(hiddenSpans, rows), isComplete };
+}
+
+function startRow(scanner: XmlScanner, place: Place): void {
+  const number = Number(scanner.attribute('r'));
+  place.isRowNumbered = Number.isInteger(number) && number > 0 && number <= LAST_ROW;
+  place.row = place.isRowNumbered ? number : place.row + 1;
+  place.column = -1;
+  place.isHidden = isOn(scanner.attribute('hidden'));
+}
+
+function readCell(scanner: XmlScanner, place: Place, drafts: Map<number, RowDraft>, context: CellContext): void {
+  moveTo(scanner.attribute('r'), place);
+  if (scanner.isEmpty) return;
+  const cell = readStored(scanner);
+  const { text, flag } = cellText(cell, context);
+  if (text === '' && flag === undefined) return;
+  const draft = drafts.get(place.row) ?? { number: place.row, cells: [] };
+  drafts.set(place.row, draft);
+  while (draft.cells.length <= place.column) draft.cells.push('');
+  draft.cells[place.column] = text;
+  if (place.isHidden) draft.hidden = true;
+  if (flag !== undefined) draft.flags = { ...draft.flags, [place.column]: flag };
+}
+
+/** A cell without a usable reference follows the one before it; an unnumbered row takes its number from its cells. */
+function moveTo(reference: string | undefined, place: Place): void {
+  const column = reference === undefined ? -1 : columnOf(reference);
+  if (column < 0 || column >= LAST_COLUMN) {
+    place.column = Math.min(place.column + 1, LAST_COLUMN - 1);
+    return;
+  }
+  place.column = column;
+  if (place.isRowNumbered || reference === undefined) return;
+  const row = Number(/\d+$/.exec(reference)?.[0]);
+  if (row > 0 && row <= LAST_ROW) place.row = row;
+}
+
+function readStored(scanner: XmlScanner): StoredCell {
+  const type = scanner.attribute('t');
+  const style = Number(scanner.attribute('s') ?? 0);
+  let value: string | undefined;
+  let inline: string | undefined;
+  let hasFormula = false;
+  while (scanner.next() && scanner.name !== 'c') {
+    if (scanner.name === 'v' && scanner.isClose) value = scanner.text();
+    else if (scanner.name === 'f') hasFormula = true;
+    else if (scanner.name === 'is' && !scanner.isClose && !scanner.isEmpty) inline = readRichText(scanner, 'is');
+  }
+  return { type, style, hasFormula, value, inline };
+}
+
+function readSpan(scanner: XmlScanner): readonly [number, number] {
+  return [Number(scanner.attribute('min')) - 1, Number(scanner.attribute('max')) - 1];
+}
+
+function listColumns(spans: readonly (readonly [number, number])[], rows: readonly RowDraft[]): number[] {
+  const width = rows.reduce((widest, row) => Math.max(widest, row.cells.length), 0);
+  const columns = Array.from({ length: width }, (_, column) => column);
+  return columns.filter((column) => spans.some(([first, last]) => column >= first && column <= last));
+}
+
+function isFilled(row: RowDraft): boolean {
+  return (
+    row.cells.some((cell) => cell.trim() !== '') || Object.values(row.flags ?? {}).some((flag) => flag !== 'merged')
+  );
+}
