@@ -1,0 +1,78 @@
+import type { Finding, Judgement } from '../model/finding.ts';
+import { type Outcome, type Verdict, worstOf } from '../model/outcome.ts';
+import type { ListRule, Rule, RuleCard, Subject } from '../rules/rule.ts';
+import { fillText } from '../say/fill.ts';
+
+/** Said of a rule that broke; the row is then unknown and the run goes on. */
+const BROKEN = {
+  brief: 'Check {rule} could not run',
+  full: 'The check {rule} could not run on this row ({error}). Please report it; until then check this by hand.',
+};
+
+/** Every finding that applies to a row, in the order of the rules given. */
+export function auditLine(subject: Subject, rules: readonly Rule[]): readonly Finding[] {
+  return rules.flatMap((rule) => runRule(rule, subject) ?? []);
+}
+
+/** One rule on one row; null where it does not apply. A throw becomes an `unknown` finding that names the rule. */
+export function runRule(rule: Rule, subject: Subject): Finding | null {
+  try {
+    const judgement = rule.check(subject);
+    return judgement && toFinding(rule, judgement, subject);
+  } catch (error) {
+    return brokenFinding(rule, error);
+  }
+}
+
+/** One rule over the whole list: its findings by row. A throw makes every row unknown, as nobody knows which it would have named. */
+export function runListRule(rule: ListRule, subjects: readonly Subject[]): ReadonlyMap<Subject, Finding> {
+  try {
+    const judgements = [...rule.checkList(subjects)];
+    return new Map(judgements.map(([subject, judgement]) => [subject, toFinding(rule, judgement, subject)]));
+  } catch (error) {
+    const finding = brokenFinding(rule, error);
+    return new Map(subjects.map((subject) => [subject, finding]));
+  }
+}
+
+function brokenFinding({ id }: RuleCard, error: unknown): Finding {
+  const words = { rule: id, error: error instanceof Error ? error.message : String(error) };
+  const { brief, full } = fillText(BROKEN, {}, words, 'mm');
+  return { rule: id, outcome: 'unknown', says: 'broken', brief, text: full, values: {}, words, cites: [] };
+}
+
+/** Worst of the findings, and the first finding that brought it about (null when all hold). */
+export function decide(findings: readonly Finding[]): {
+  readonly verdict: Verdict;
+  readonly decidedBy: Finding | null;
+} {
+  const verdict = worstOf(findings.map((finding) => finding.outcome));
+  const decidedBy = verdict === 'holds' ? null : (findings.find(({ outcome }) => outcome === verdict) ?? null);
+  return { verdict, decidedBy };
+}
+
+function toFinding(rule: RuleCard, judgement: Judgement, subject: Subject): Finding {
+  const text = rule.texts[judgement.says];
+  if (!text) throw new Error(`no text “${judgement.says}”`);
+  const values = judgement.values ?? {};
+  const words = judgement.words ?? {};
+  refuseNonNumbers(values);
+  const { brief, full } = fillText(text, values, words, subject.shop.units);
+  return {
+    rule: rule.id,
+    outcome: judgement.outcome satisfies Outcome,
+    says: judgement.says,
+    brief,
+    text: full,
+    values,
+    words,
+    cites: judgement.cites ?? [],
+    ...(judgement.fix ? { fix: judgement.fix } : {}),
+  };
+}
+
+/** A number that is none must not slip past a comparison unseen. */
+function refuseNonNumbers(values: Readonly<Record<string, number>>): void {
+  const wrong = Object.entries(values).find(([, value]) => !Number.isFinite(value));
+  if (wrong) throw new Error(`${wrong[0]} is not a number`);
+}

@@ -1,0 +1,102 @@
+import { ounceThickness } from '../calc/copper-ounces.ts';
+import { gaugeThickness } from '../calc/gauge.ts';
+import { thinnest } from '../calc/thinnest.ts';
+import type { PartIndex } from '../catalogue/find-part.ts';
+import type { Fastener } from '../model/fastener.ts';
+import type { Line } from '../model/line.ts';
+import type { AlloyEntry, SheetFamily } from '../model/sheet.ts';
+import type { ShopSettings } from '../model/shop.ts';
+import type { NamedGauge, ThicknessReading } from '../model/thickness.ts';
+import { findAlloy } from '../reference/alloys/index.ts';
+import { findFastenerMaterial } from '../reference/fastener-materials.ts';
+import type { Sheet, Subject } from '../rules/rule.ts';
+
+const NEAR_MISSES = 3;
+
+/** Joins a line with its catalogued part, with every sheet that its words could mean, and with the shop settings. */
+export function prepare(line: Line, parts: PartIndex, shop: ShopSettings): Subject {
+  const fastener = parts.find(line.partNumber);
+  return subjectFor(line, fastener, shop, fastener ? [] : nearMisses(line.partNumber, parts));
+}
+
+/** The same with the part given: for trying a substitute. */
+export function subjectFor(
+  line: Line,
+  fastener: Fastener | null,
+  shop: ShopSettings,
+  near: readonly string[] = [],
+): Subject {
+  const metals = (fastener?.material.candidates ?? []).flatMap((id) => findFastenerMaterial(id) ?? []);
+  return { line, fastener, near, metals, sheets: sheetsOf(line, shop), shop };
+}
+
+function nearMisses(partNumber: string, parts: PartIndex): readonly string[] {
+  return partNumber.trim() === '' ? [] : parts.near(partNumber, NEAR_MISSES).map((part) => part.partNumber);
+}
+
+function sheetsOf({ material, thickness }: Line, shop: ShopSettings): readonly Sheet[] {
+  const entries = material.candidates.flatMap((id) => findAlloy(id) ?? []);
+  if (entries.length > 0) return entries.map((entry) => sheetOf(entry, entry.family, thickness, shop));
+  return [sheetOf(null, material.family, thickness, shop)];
+}
+
+function sheetOf(
+  entry: AlloyEntry | null,
+  family: SheetFamily | null,
+  thickness: ThicknessReading,
+  shop: ShopSettings,
+): Sheet {
+  const nominal = nominalOf(thickness, family, entry);
+  const least = nominal.thicknessMm !== null && entry ? thinnestOf(nominal.thicknessMm, entry, thickness, shop) : null;
+  return {
+    entry,
+    ...nominal,
+    thinnestMm: least?.mm ?? null,
+    thinnestTable: least?.table ?? null,
+    thinnestAssumed: least?.assumed ?? null,
+  };
+}
+
+function nominalOf(
+  { how, mm, number, gaugeSystem }: ThicknessReading,
+  family: SheetFamily | null,
+  entry: AlloyEntry | null,
+) {
+  if (how === 'length') return { thicknessMm: mm, thicknessTable: null, otherThickness: null };
+  const found =
+    number === null
+      ? null
+      : how === 'ounces'
+        ? ouncesOf(number, family)
+        : gaugeOf(number, how, family, gaugeSystem ?? systemOf(entry));
+  return { thicknessMm: found?.mm ?? null, thicknessTable: found?.table ?? null, otherThickness: found?.other ?? null };
+}
+
+function gaugeOf(number: number, how: ThicknessReading['how'], family: SheetFamily | null, system: NamedGauge | null) {
+  return how === 'gauge' ? gaugeThickness(number, family, system) : null;
+}
+
+/** Sheet sold by weight per area is copper; of another metal it says nothing. */
+function ouncesOf(number: number, family: SheetFamily | null) {
+  const found = family === 'copper' || family === null ? ounceThickness(number) : null;
+  return found && { ...found, other: null };
+}
+
+/** Electro-galvanized sheet takes the uncoated gauge table: its coating is a few micrometres. */
+function systemOf(entry: AlloyEntry | null): NamedGauge | null {
+  return entry?.family === 'galvanized-steel' && entry.temper.includes('electro') ? 'msg' : null;
+}
+
+/** A tolerance written in the cell itself goes before any mill's. */
+function thinnestOf(mm: number, entry: AlloyEntry, reading: ThicknessReading, shop: ShopSettings) {
+  if (reading.toleranceMm) return { mm: mm - reading.toleranceMm.minus, table: null, assumed: null };
+  const input = {
+    mm,
+    family: entry.family,
+    alloy: entry.alloy,
+    hotRolled: /hot rolled|thermomech/i.test(entry.temper),
+    structural: /structural|hsla|thermomech/i.test(entry.temper),
+    writtenIn: reading.writtenIn ?? 'mm',
+  };
+  return thinnest(input, { standard: shop.thicknessStandard, width: shop.sheetWidth });
+}

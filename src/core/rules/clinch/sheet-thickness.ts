@@ -1,0 +1,127 @@
+import { isAtLeast, isAtMost } from '../../calc/closeness.ts';
+import { findStockThickness } from '../../calc/stock-thickness.ts';
+import type { Fastener } from '../../model/fastener.ts';
+import type { Judgement } from '../../model/finding.ts';
+import type { ShopSettings } from '../../model/shop.ts';
+import type { ThicknessReading } from '../../model/thickness.ts';
+import { judgeTogether, SOME_TEXTS } from '../each-candidate.ts';
+import type { Rule, Sheet, Subject } from '../rule.ts';
+import { NO_THICKNESS, quoted } from '../texts.ts';
+
+/** Is the sheet thick enough to fill the groove, and not too thick for the part? */
+export const sheetThickness: Rule = {
+  id: 'clinch/sheet-thickness',
+  title: 'Sheet thickness',
+  summary: "The sheet is at least as thick as the part's minimum and no thicker than its maximum.",
+  reason: 'In too thin a sheet the collar stands proud, the fastener is loose, or the panel warps under the press.',
+  reads: ['partNumber', 'thickness', 'material'],
+  needs: ['practice-nominal-sheet'],
+  texts: {
+    ...SOME_TEXTS,
+    holds: {
+      brief: '{thicknessMm}, needs {sheetMinMm:unit}',
+      full: 'Sheet {thicknessMm}, needs {sheetMinMm:unit}; even the thinnest that the mill may deliver, {thinnestMm:unit}, is enough{assumed}.',
+    },
+    'holds-untold': {
+      brief: '{thicknessMm}, needs {sheetMinMm:unit}',
+      full: 'Sheet {thicknessMm}, needs {sheetMinMm:unit}. No mill tolerance is on file for this sheet.',
+    },
+    'holds-nominal': {
+      brief: '{thicknessMm}, may be {thinnestMm:unit}',
+      full: 'Sheet {thicknessMm}, needs {sheetMinMm:unit}: holds by nominal; may be delivered {thinnestMm:unit}{assumed}.',
+    },
+    thinnest: {
+      brief: 'Sheet may be {thinnestMm}, needs {sheetMinMm:unit}',
+      full: 'Sheet {thicknessMm} may be delivered {thinnestMm}{assumed} and {sheetMinMm:unit} is needed: order to minimum thickness, or measure.',
+    },
+    thin: {
+      brief: 'Sheet {thicknessMm}, needs {sheetMinMm:unit}',
+      full: 'Sheet {thicknessMm}, needs {sheetMinMm:unit}: {shortfallMm:unit} too thin. {stock}A part for thinner sheet would cure it too.',
+    },
+    thick: {
+      brief: 'Sheet {thicknessMm}, takes {sheetMaxMm:unit} at most',
+      full: 'Sheet {thicknessMm}, the part takes {sheetMaxMm:unit} at most. A part for thicker sheet would cure it.',
+    },
+    'no-minimum': {
+      brief: 'No minimum sheet in the catalogue',
+      full: 'The catalogue gives no minimum sheet for {partNumber}: its minimum sheet thickness would settle this.',
+    },
+    'no-thickness': NO_THICKNESS,
+  },
+  examples: [
+    { cells: { material: 'DC01', thickness: '2' }, outcome: 'holds', says: 'holds' },
+    { cells: { material: 'brass', thickness: '2' }, outcome: 'holds', says: 'holds-untold' },
+    { cells: { material: 'DC01', thickness: '1' }, outcome: 'holds', says: 'holds-nominal' },
+    {
+      cells: { material: 'DC01', thickness: '1' },
+      shop: { judgeThicknessAt: 'thinnest' },
+      outcome: 'marginal',
+      says: 'thinnest',
+    },
+    { cells: { material: 'DC01', thickness: '0.8' }, outcome: 'fails', says: 'thin' },
+    { cells: { material: 'DC01', thickness: '6' }, part: { sheetMaxMm: 4 }, outcome: 'fails', says: 'thick' },
+    { cells: { material: 'STEEL', thickness: '18 ga' }, part: { sheetMinMm: 1.25 }, outcome: 'unknown', says: 'some' },
+    {
+      cells: { material: 'STEEL', thickness: '18 ga' },
+      part: { sheetMinMm: 1.25 },
+      shop: { judgeThicknessAt: 'thinnest' },
+      outcome: 'unknown',
+      says: 'some-may',
+    },
+    { cells: { material: 'DC01', thickness: '1' }, part: { sheetMinMm: null }, outcome: 'unknown', says: 'no-minimum' },
+    { cells: { material: 'DC01', thickness: '' }, outcome: 'unknown', says: 'no-thickness' },
+  ],
+  check({ line, fastener, sheets, shop }: Subject): Judgement | null {
+    if (!fastener) return null;
+    const cites = ['practice-nominal-sheet'];
+    if (line.thickness.how === 'impossible' || sheets.some(({ thicknessMm }) => thicknessMm === null)) {
+      return { outcome: 'unknown', says: 'no-thickness', words: { listed: quoted(line.thickness.text) }, cites };
+    }
+    if (fastener.sheetMinMm === null) {
+      return { outcome: 'unknown', says: 'no-minimum', words: { partNumber: fastener.partNumber }, cites };
+    }
+    const candidates = sheets.map((sheet) => ({
+      name: sheet.entry?.name ?? 'this sheet',
+      judgement: judgeSheet(sheet, fastener, shop, line.thickness.writtenIn),
+    }));
+    return judgeTogether(candidates, 'thicknessMm');
+  },
+};
+
+function judgeSheet(
+  sheet: Sheet,
+  fastener: Fastener,
+  shop: ShopSettings,
+  writtenIn: ThicknessReading['writtenIn'],
+): Judgement {
+  const thicknessMm = sheet.thicknessMm ?? Number.NaN;
+  const sheetMinMm = fastener.sheetMinMm ?? Number.NaN;
+  const { thinnestMm, thinnestTable } = sheet;
+  const values = { thicknessMm, sheetMinMm, ...(thinnestMm === null ? {} : { thinnestMm }) };
+  const cites = ['practice-nominal-sheet', ...(thinnestTable ? [thinnestTable] : [])];
+  if (!isAtLeast(thicknessMm, sheetMinMm)) {
+    const words = { stock: thinnestThatWouldDo(sheetMinMm, sheet, writtenIn) };
+    return {
+      outcome: 'fails',
+      says: 'thin',
+      values: { ...values, shortfallMm: sheetMinMm - thicknessMm },
+      words,
+      cites,
+    };
+  }
+  const sheetMaxMm = fastener.sheetMaxMm;
+  if (sheetMaxMm !== null && !isAtMost(thicknessMm, sheetMaxMm)) {
+    return { outcome: 'fails', says: 'thick', values: { ...values, sheetMaxMm }, cites };
+  }
+  if (thinnestMm === null) return { outcome: 'holds', says: 'holds-untold', values, cites };
+  const words = { assumed: sheet.thinnestAssumed ? ` (${sheet.thinnestAssumed})` : '' };
+  if (isAtLeast(thinnestMm, sheetMinMm)) return { outcome: 'holds', says: 'holds', values, words, cites };
+  return shop.judgeThicknessAt === 'thinnest'
+    ? { outcome: 'marginal', says: 'thinnest', values, words, cites }
+    : { outcome: 'holds', says: 'holds-nominal', values, words, cites };
+}
+
+function thinnestThatWouldDo(sheetMinMm: number, { entry }: Sheet, writtenIn: ThicknessReading['writtenIn']): string {
+  const stock = findStockThickness(sheetMinMm, entry?.family ?? null, writtenIn);
+  return stock ? `The thinnest stock sheet that would do is ${stock.name}. ` : '';
+}
