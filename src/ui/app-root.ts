@@ -1,0 +1,227 @@
+import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
+import type { Commands } from '../app/commands.ts';
+import type { View } from '../app/state.ts';
+import type { Store } from '../app/store.ts';
+import type { ShopSettings } from '../core/model/shop.ts';
+import './first-screen.ts';
+import { pickFiles } from './pick-files.ts';
+import { StoreController } from './store-controller.ts';
+import { shared } from './styles.ts';
+
+const LEFT: readonly (readonly [View, string])[] = [['list', 'List']];
+const RIGHT: readonly (readonly [View, string])[] = [
+  ['catalogue', 'Catalogue'],
+  ['settings', 'Shop settings'],
+  ['rules', 'Rules and sources'],
+];
+const LOADERS: Readonly<Record<View, () => Promise<unknown>>> = {
+  list: () => import('./list-view.ts'),
+  catalogue: () => import('./catalogue-view.ts'),
+  settings: () => import('./settings-view.ts'),
+  rules: () => import('./rules-view.ts'),
+};
+const PHASES = { reading: 'reading', judging: 'judging rows', writing: 'writing' } as const;
+
+/** The whole page: views across the top, the view itself, messages and progress. Files can be dropped anywhere. */
+export class AppRoot extends LitElement {
+  static override properties = { over: { state: true } };
+  declare over: boolean;
+  store!: Store;
+  commands!: Commands;
+  readonly #loaded = new Set<View>();
+
+  static override styles = [
+    shared,
+    css`
+      :host {
+        display: grid;
+        grid-template-rows: auto auto minmax(0, 1fr);
+        height: 100vh;
+      }
+      header {
+        display: flex;
+        flex-wrap: wrap;
+        gap: 4px 16px;
+        align-items: center;
+        padding: 8px 20px;
+        border-bottom: 1px solid var(--line);
+        background: var(--sheet);
+      }
+      .name {
+        display: inline-flex;
+        gap: 8px;
+        align-items: center;
+        font-size: 17px;
+        font-weight: 600;
+      }
+      nav {
+        display: flex;
+        gap: 2px;
+      }
+      nav.right {
+        margin-left: auto;
+      }
+      nav button {
+        min-height: 34px;
+        padding: 4px 11px;
+        border: 0;
+        border-radius: 4px;
+        background: none;
+        color: var(--soft);
+      }
+      nav button:hover {
+        color: var(--ink);
+      }
+      nav button[aria-current] {
+        background: var(--blue-ground);
+        color: var(--blue);
+        font-weight: 600;
+      }
+      main {
+        position: relative;
+        min-height: 0;
+      }
+      main.over::after {
+        content: 'Drop to open';
+        position: absolute;
+        inset: 8px;
+        z-index: 5;
+        display: grid;
+        place-content: center;
+        border: 2px dashed var(--blue);
+        border-radius: 6px;
+        background: color-mix(in srgb, var(--blue-ground) 88%, transparent);
+        color: var(--blue);
+        font-size: 20px;
+        pointer-events: none;
+      }
+      .message {
+        display: flex;
+        gap: 16px;
+        justify-content: space-between;
+        align-items: center;
+        padding: 8px 20px;
+        font-size: var(--reading);
+      }
+      .message.error {
+        background: var(--fails-wash);
+        color: var(--fails);
+      }
+      .message.done {
+        background: var(--holds-wash);
+        color: var(--holds);
+      }
+      .work {
+        display: flex;
+        gap: 14px;
+        align-items: center;
+        padding: 6px 20px;
+        background: var(--blue-ground);
+      }
+      progress {
+        width: 240px;
+        accent-color: var(--blue);
+      }
+    `,
+  ];
+
+  constructor() {
+    super();
+    this.over = false;
+  }
+
+  /** Given once, before the element is put into the page. */
+  use(store: Store, commands: Commands): this {
+    this.store = store;
+    this.commands = commands;
+    new StoreController(this, store, (state) => state);
+    return this;
+  }
+
+  override render() {
+    const { view, list, message, work } = this.store.state;
+    return html`
+      <header>
+        <span class="name">${logo} Clinchsheet</span>
+        <nav aria-label="List">${list ? LEFT.map((entry) => this.#tab(entry, view)) : ''}</nav>
+        <nav class="right" aria-label="Basis">${RIGHT.map((entry) => this.#tab(entry, view))}</nav>
+        <button class="button" @click=${this.#pickList}>Open list</button>
+        <button class="button main" ?disabled=${!list} @click=${() => this.commands.exportWorkbook()}>Export</button>
+      </header>
+      <div aria-live="polite">
+        ${
+          work
+            ? html`<div class="work"><span>${work.what}: ${PHASES[work.phase]}</span><progress max="1" .value=${work.share} aria-label=${work.what}></progress>
+          <button class="button" @click=${() => this.commands.cancel()}>Cancel</button></div>`
+            : ''
+        }
+        ${
+          message
+            ? html`<div class="message ${message.kind}" role=${message.kind === 'error' ? 'alert' : 'status'}><span>${message.text}</span>
+          <button class="link" @click=${() => this.commands.dismiss()}>Dismiss</button></div>`
+            : ''
+        }
+      </div>
+      <main class=${this.over ? 'over' : ''} @dragover=${this.#dragOver} @dragleave=${this.#dragLeave} @drop=${this.#drop}
+        @open-list=${this.#pickList} @open-demo=${() => this.commands.openDemo()} @load-catalogue=${this.#pickCatalogue}
+        @remove-catalogue=${({ detail }: CustomEvent<number>) => this.commands.removeCatalogue(detail)}
+        @set-shop=${({ detail }: CustomEvent<ShopSettings>) => this.commands.setShop(detail)}>${this.#view()}</main>
+    `;
+  }
+
+  #view(): TemplateResult {
+    const { view, list, catalogues, shop, openRule } = this.store.state;
+    if (view === 'list' && !list) return html`<first-screen ?over=${this.over}></first-screen>`;
+    if (!this.#isLoaded(view)) return html``;
+    if (view === 'catalogue')
+      return html`<catalogue-view .catalogues=${catalogues} units=${shop.units}></catalogue-view>`;
+    if (view === 'settings') return html`<settings-view .shop=${shop}></settings-view>`;
+    if (view === 'rules') return html`<rules-view .openRule=${openRule}></rules-view>`;
+    return html`<list-view .store=${this.store} .commands=${this.commands}></list-view>`;
+  }
+
+  /** Views are fetched when first asked for; until one is there, nothing stands in its place. */
+  #isLoaded(view: View): boolean {
+    if (this.#loaded.has(view)) return true;
+    LOADERS[view]().then(() => {
+      this.#loaded.add(view);
+      this.requestUpdate();
+    });
+    return false;
+  }
+
+  #tab([view, name]: readonly [View, string], current: View): TemplateResult {
+    return html`<button aria-current=${view === current ? 'page' : nothing} @click=${() => this.commands.show(view)}>${name}</button>`;
+  }
+
+  readonly #pickList = async () => {
+    const [file] = await pickFiles(false);
+    if (file) await this.commands.openFile({ name: file.name, data: file });
+  };
+
+  readonly #pickCatalogue = async () => {
+    const files = await pickFiles(true);
+    if (files.length > 0) await this.commands.addCatalogues(files.map((file) => ({ name: file.name, data: file })));
+  };
+
+  readonly #dragOver = (event: DragEvent) => {
+    event.preventDefault();
+    this.over = true;
+  };
+
+  readonly #dragLeave = () => {
+    this.over = false;
+  };
+
+  readonly #drop = async (event: DragEvent) => {
+    event.preventDefault();
+    this.over = false;
+    const files = [...(event.dataTransfer?.files ?? [])].map((file) => ({ name: file.name, data: file }));
+    if (this.store.state.view === 'catalogue') await this.commands.addCatalogues(files);
+    else if (files[0]) await this.commands.openFile(files[0]);
+  };
+}
+
+const logo = html`<svg width="22" height="16" viewBox="0 0 22 16" aria-hidden="true"><path fill="var(--blue)" d="M0 8h5v6H0zM17 8h5v6h-5z" /><path fill="var(--ink)" d="M7 1h8v9h2v3h-3v2H8v-2H5v-3h2z" /></svg>`;
+
+customElements.define('clinch-app', AppRoot);

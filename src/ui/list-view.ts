@@ -1,0 +1,166 @@
+import { css, html, LitElement } from 'lit';
+import type { Commands } from '../app/commands.ts';
+import type { AppState } from '../app/state.ts';
+import type { Store } from '../app/store.ts';
+import { SAFETY_SHORT } from '../core/say/safety.ts';
+import type { CellEditEvent } from './grid/list-grid.ts';
+import './grid/list-grid.ts';
+import './read-line.ts';
+import './row-panel.ts';
+import { StoreController } from './store-controller.ts';
+import { shared } from './styles.ts';
+import './verdict-counts.ts';
+
+/** The list view: what was read, how it stands, the list itself, and one row in full. */
+export class ListView extends LitElement {
+  static override properties = { store: { attribute: false }, commands: { attribute: false } };
+  declare store: Store;
+  declare commands: Commands;
+  #followsStore = false;
+
+  static override styles = [
+    shared,
+    css`
+      :host {
+        position: relative;
+        display: grid;
+        grid-template: auto minmax(0, 1fr) auto / minmax(0, 1fr) auto;
+        height: 100%;
+      }
+      .top {
+        grid-column: 1 / -1;
+        padding: 12px 20px;
+        border-bottom: 1px solid var(--line);
+      }
+      .tools {
+        display: flex;
+        flex-wrap: wrap;
+        justify-content: space-between;
+        gap: 8px 16px;
+        margin-top: 10px;
+      }
+      .tools > div {
+        display: flex;
+        gap: 8px;
+        align-items: center;
+      }
+      list-grid {
+        grid-area: 2 / 1;
+      }
+      row-panel {
+        width: var(--panel-width, 432px);
+        border-left: 1px solid var(--line);
+      }
+      .panel {
+        position: relative;
+        min-height: 0;
+        grid-row: 2 / 4;
+        grid-column: 2;
+      }
+      .grip {
+        position: absolute;
+        inset: 0 auto 0 -4px;
+        z-index: 2;
+        width: 8px;
+        cursor: col-resize;
+      }
+      .foot {
+        grid-area: 3 / 1;
+        padding: 6px 20px;
+        border-top: 1px solid var(--line);
+        color: var(--soft);
+        font-size: var(--small);
+      }
+      .none {
+        position: absolute;
+        top: 45%;
+        left: 0;
+        width: 60%;
+        color: var(--soft);
+        text-align: center;
+        pointer-events: none;
+      }
+      @media (max-width: 1099px) {
+        .panel {
+          position: absolute;
+          z-index: 3;
+          right: 0;
+          bottom: 0;
+          top: 0;
+          box-shadow: -4px 0 16px rgb(0 0 0 / 12%);
+        }
+      }
+    `,
+  ];
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    if (!this.#followsStore) new StoreController(this, this.store, (state) => state);
+    this.#followsStore = true;
+  }
+
+  override render() {
+    const state = this.store.state;
+    const { list, rows, filter, search, selectedRow } = state;
+    const line = rows.find(({ row }) => row === selectedRow)?.line ?? null;
+    return html`
+      <div class="top">
+        <read-line .list=${list}></read-line>
+        ${this.#tools(state)}
+      </div>
+      <list-grid .list=${list} .rows=${rows} .filter=${filter} .search=${search} .selectedRow=${selectedRow}
+        @edit-cell=${this.#edit} @choose-row=${this.#choose}></list-grid>
+      ${
+        line
+          ? html`<aside class="panel" aria-label="Row ${line.row}">
+              <div class="grip" title="Drag to resize" @pointerdown=${this.#resize}></div>
+              <row-panel .line=${line} units=${state.shop.units} @choose-row=${this.#choose} @open-rule=${this.#openRule}></row-panel>
+            </aside>`
+          : ''
+      }
+      <p class="foot">${SAFETY_SHORT}</p>
+    `;
+  }
+
+  #tools({ list, filter, search, undoName, redoName, shop }: AppState) {
+    return html`<div class="tools">
+      <verdict-counts .totals=${list?.totals} .filter=${filter} @toggle-verdict=${this.#toggle}></verdict-counts>
+      <div>
+        <button class="button" ?disabled=${!undoName} title=${undoName ? `Undo: ${undoName}` : 'Nothing to undo'} @click=${() => this.commands.undo()}>Undo</button>
+        <button class="button" ?disabled=${!redoName} title=${redoName ? `Redo: ${redoName}` : 'Nothing to redo'} @click=${() => this.commands.redo()}>Redo</button>
+        <label class="soft">Units
+          <select class="field" .value=${shop.units} @change=${this.#units}>
+            <option value="mm" ?selected=${shop.units === 'mm'}>mm</option>
+            <option value="in" ?selected=${shop.units === 'in'}>in</option>
+          </select>
+        </label>
+        <input class="field" type="search" placeholder="Find in list" aria-label="Find in list" .value=${search} @input=${this.#find} />
+      </div>
+    </div>`;
+  }
+
+  readonly #edit = ({ detail }: CellEditEvent) => this.commands.editCell(detail.row, detail.column, detail.text);
+  readonly #choose = ({ detail }: CustomEvent<number | null>) => this.commands.select(detail);
+  readonly #openRule = ({ detail }: CustomEvent<string>) => this.commands.show('rules', detail);
+  readonly #toggle = ({ detail }: CustomEvent) => this.commands.toggleFilter(detail);
+  readonly #find = ({ target }: Event) => this.commands.search((target as HTMLInputElement).value);
+  readonly #units = ({ target }: Event) =>
+    this.commands.setShop({
+      ...this.store.state.shop,
+      units: (target as HTMLSelectElement).value === 'in' ? 'in' : 'mm',
+    });
+
+  readonly #resize = (event: PointerEvent) => {
+    const grip = event.currentTarget as HTMLElement;
+    grip.setPointerCapture(event.pointerId);
+    grip.onpointermove = ({ clientX }) => {
+      const width = Math.min(Math.max(this.getBoundingClientRect().right - clientX, 320), this.clientWidth * 0.7);
+      this.style.setProperty('--panel-width', `${width}px`);
+    };
+    grip.onpointerup = () => {
+      grip.onpointermove = null;
+    };
+  };
+}
+
+customElements.define('list-view', ListView);

@@ -1,0 +1,43 @@
+import catalogueUrl from '../../sample-data/demo-catalogue.csv?url';
+import listUrl from '../../sample-data/recorder-cabinet.xlsx?url';
+import { Commands, type Surroundings } from '../app/commands.ts';
+import { Store } from '../app/store.ts';
+import { startWorker } from '../worker/client.ts';
+import { AppRoot } from './app-root.ts';
+
+const DEMO = {
+  list: { url: listUrl, name: 'recorder-cabinet.xlsx' },
+  catalogue: { url: catalogueUrl, name: 'demo-catalogue.csv' },
+} as const;
+
+const around: Surroundings = {
+  startWorker,
+  async fetchDemo(which) {
+    const response = await fetch(DEMO[which].url);
+    if (!response.ok) throw new Error(`The demo file ${DEMO[which].name} could not be loaded: reload the page.`);
+    return { name: DEMO[which].name, data: await response.blob() };
+  },
+  save(name, bytes) {
+    const url = URL.createObjectURL(
+      new Blob([bytes as BlobPart], { type: 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet' }),
+    );
+    const link = Object.assign(document.createElement('a'), { href: url, download: name });
+    link.click();
+    setTimeout(() => URL.revokeObjectURL(url), 10_000);
+  },
+  today: () => new Date().toISOString().slice(0, 10),
+};
+
+const store = new Store();
+const commands = new Commands(store, around);
+document.body.append(new AppRoot().use(store, commands));
+
+document.addEventListener('keydown', (event) => {
+  const typing = event.composedPath()[0] instanceof HTMLInputElement;
+  if (typing || !(event.ctrlKey || event.metaKey)) return;
+  const key = event.key.toLowerCase();
+  if (key === 'z' && !event.shiftKey) commands.undo();
+  else if (key === 'y' || (key === 'z' && event.shiftKey)) commands.redo();
+  else return;
+  event.preventDefault();
+});

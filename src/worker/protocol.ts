@@ -1,0 +1,65 @@
+import type { ListOptions } from '../core/intake/build-list.ts';
+import type { AuditedLine, AuditedList, Totals } from '../core/model/audited.ts';
+import type { Catalogue } from '../core/model/fastener.ts';
+import type { OtherRow } from '../core/model/list.ts';
+import type { ShopSettings } from '../core/model/shop.ts';
+
+/** A file as the page hands it over: bytes are read in the worker. */
+export interface HandedFile {
+  readonly name: string;
+  readonly data: Blob;
+}
+
+/** New text for one cell; `column` is 0-based. */
+export interface CellEdit {
+  readonly row: number;
+  readonly column: number;
+  readonly text: string;
+}
+
+/** A row after an edit: judged, or no fastener. */
+export type RowState = { readonly line: AuditedLine } | { readonly other: OtherRow };
+
+/** What can be asked of a worker. One worker serves one list: `open` comes first. */
+export interface Requests {
+  /** Read a list and the catalogues, judge every row. No catalogue of the user's: the demo catalogue is handed in. */
+  open: {
+    readonly ask: {
+      readonly list: HandedFile;
+      readonly options: ListOptions;
+      readonly catalogues: readonly HandedFile[];
+      readonly shop: ShopSettings;
+    };
+    readonly answer: { readonly list: AuditedList; readonly catalogues: readonly Catalogue[] };
+  };
+  /** Read catalogues and, where a list is open, judge it by them. */
+  catalogues: {
+    readonly ask: { readonly catalogues: readonly HandedFile[] };
+    readonly answer: { readonly list: AuditedList | null; readonly catalogues: readonly Catalogue[] };
+  };
+  /** Judge again with other settings. */
+  shop: { readonly ask: { readonly shop: ShopSettings }; readonly answer: { readonly list: AuditedList } };
+  /** Put texts into cells and judge what they touch. */
+  edit: {
+    readonly ask: { readonly cells: readonly CellEdit[] };
+    readonly answer: { readonly rows: readonly RowState[]; readonly totals: Totals };
+  };
+  /** The judged list as a workbook. */
+  export: { readonly ask: { readonly date: string }; readonly answer: { readonly bytes: Uint8Array } };
+}
+
+export type RequestName = keyof Requests;
+
+/** Page to worker. The run number ties answers to questions; a late answer is dropped. */
+export type Message = {
+  [Name in RequestName]: { readonly run: number; readonly name: Name; readonly ask: Requests[Name]['ask'] };
+}[RequestName];
+
+/** Worker to page. */
+export type Reply =
+  | { readonly run: number; readonly progress: { readonly phase: Phase; readonly share: number } }
+  | { readonly run: number; readonly answer: unknown }
+  /** `sentence` is for the user: what, where, what to do. */
+  | { readonly run: number; readonly sentence: string };
+
+export type Phase = 'reading' | 'judging' | 'writing';

@@ -1,0 +1,56 @@
+import { existsSync } from 'node:fs';
+import { resolve } from 'node:path';
+import type { Browser, BrowserContext, Page } from 'playwright-core';
+import { type PreviewServer, preview } from 'vite';
+import { launchChromium } from './chromium.ts';
+
+const ROOT = resolve(import.meta.dirname, '../..');
+
+/** The built app in a real Chromium, with everything that went wrong in the page. */
+export interface RunningApp {
+  readonly page: Page;
+  /** Exceptions and console errors; a test ends by expecting none. */
+  readonly errors: string[];
+  /** Addresses outside the app's own origin that were asked for. */
+  readonly strangers: string[];
+}
+
+/** Serves the built app and starts a browser once for a file of tests. */
+export class AppHost {
+  #server: PreviewServer | null = null;
+  #browser: Browser | null = null;
+  #contexts: BrowserContext[] = [];
+  #address = '';
+
+  async start(): Promise<void> {
+    if (!existsSync(resolve(ROOT, 'dist/index.html')))
+      throw new Error('The app is not built: run npm run build first.');
+    this.#server = await preview({ root: ROOT, preview: { port: 0, host: '127.0.0.1' }, logLevel: 'error' });
+    this.#address = this.#server.resolvedUrls?.local[0] ?? '';
+    this.#browser = await launchChromium();
+  }
+
+  async stop(): Promise<void> {
+    await Promise.all(this.#contexts.map((context) => context.close()));
+    await this.#browser?.close();
+    await this.#server?.close();
+  }
+
+  /** A fresh page with the app's first screen. */
+  async open(size = { width: 1440, height: 900 }): Promise<RunningApp> {
+    const context = await this.#browser!.newContext({ viewport: size, acceptDownloads: true });
+    this.#contexts.push(context);
+    const page = await context.newPage();
+    const errors: string[] = [];
+    const strangers: string[] = [];
+    page.on('pageerror', (error) => errors.push(error.message));
+    page.on('console', (message) => message.type() === 'error' && errors.push(message.text()));
+    page.on('request', (request) => {
+      const url = request.url();
+      if (!url.startsWith(this.#address) && !/^(data|blob):/.test(url)) strangers.push(url);
+    });
+    await page.goto(this.#address);
+    await page.locator('first-screen').waitFor();
+    return { page, errors, strangers };
+  }
+}
