@@ -1,9 +1,10 @@
 import { css, html, LitElement, type TemplateResult } from 'lit';
+import type { Outcome } from '../core/model/outcome.ts';
 import type { Table } from '../core/model/table.ts';
 import { findCited, referenceTables } from '../core/reference/index.ts';
 import { practices } from '../core/reference/practices.ts';
-import { rules } from '../core/rules/index.ts';
-import type { Example, Rule } from '../core/rules/rule.ts';
+import { listRules, rules } from '../core/rules/index.ts';
+import type { Example, ListExample, RuleCard } from '../core/rules/rule.ts';
 import { shared } from './styles.ts';
 import { verdictShape } from './verdict-mark.ts';
 
@@ -43,6 +44,9 @@ export class RulesView extends LitElement {
       details table {
         margin-top: 8px;
       }
+      tbody.list + tbody.list tr:first-child td {
+        border-top: 2px solid var(--line);
+      }
       .scroll {
         max-height: 340px;
         overflow: auto;
@@ -68,7 +72,24 @@ export class RulesView extends LitElement {
         What is checked, why, and what each number rests on. Printed: a printed text of the document was read. Memory: known to the trade, no text
         read. Derived: calculated here.
       </p>
-      <section><h3>Checks</h3>${rules.map((rule) => this.#rule(rule))}</section>
+      <section>
+        <h3>Checks of single rows</h3>
+        ${rules.map((rule) =>
+          this.#rule(
+            rule,
+            rule.examples.map((example) => showExample(rule, example)),
+          ),
+        )}
+      </section>
+      <section>
+        <h3>Checks of the whole list</h3>
+        ${listRules.map((rule) =>
+          this.#rule(
+            rule,
+            rule.examples.map((example) => showListExample(rule, example)),
+          ),
+        )}
+      </section>
       ${referenceTables.map(({ subject, tables }) => html`<section><h3>${subject}</h3>${tables.map(showTable)}</section>`)}
       <section>
         <h3>Practices of the trade</h3>
@@ -82,7 +103,8 @@ export class RulesView extends LitElement {
       this.renderRoot.querySelector(`[data-rule="${this.openRule}"]`)?.scrollIntoView({ block: 'start' });
   }
 
-  #rule(rule: Rule): TemplateResult {
+  /** `examples` are bodies of a table: one a row, or several rows that belong together. */
+  #rule(rule: RuleCard, examples: readonly TemplateResult[]): TemplateResult {
     return html`<details data-rule=${rule.id} ?open=${rule.id === this.openRule}>
       <summary>${rule.title}<code>${rule.id}</code></summary>
       <div>
@@ -90,7 +112,7 @@ export class RulesView extends LitElement {
         <p class="soft">${rule.reason}</p>
         <table>
           <thead><tr><th scope="col">Example</th><th scope="col">Outcome</th><th scope="col">What it says</th></tr></thead>
-          <tbody>${rule.examples.map((example) => showExample(rule, example))}</tbody>
+          ${examples}
         </table>
         ${rule.needs.length > 0 ? html`<p class="soft">Rests on: ${rule.needs.map((id) => findCited(id)?.title ?? id).join('; ')}.</p>` : ''}
       </div>
@@ -98,16 +120,49 @@ export class RulesView extends LitElement {
   }
 }
 
-function showExample(rule: Rule, { cells, part, outcome, says }: Example): TemplateResult {
-  const listed = Object.entries(cells).map(([role, text]) => `${role} “${text}”`);
-  const given = Object.entries(part ?? {}).map(
-    ([key, value]) => `${key} ${typeof value === 'object' ? JSON.stringify(value) : value}`,
+function showExample(rule: RuleCard, { cells, unit, part, shop, outcome, says }: Example): TemplateResult {
+  const given = [
+    ...showCells(cells),
+    ...(unit ? [unit === 'in' ? 'bare numbers in inches' : 'nothing settles the unit'] : []),
+    ...(part === null ? ['a part that is not on file'] : showFields(part)),
+    ...showFields(shop),
+  ];
+  return html`<tbody>
+    <tr>
+      <td>${given.join(', ') || 'the example part'}</td>
+      ${showOutcome(rule, outcome, says)}
+    </tr>
+  </tbody>`;
+}
+
+/** Rows of one list, each with what is said of it. */
+function showListExample(rule: RuleCard, { rows, parts = {}, expect }: ListExample): TemplateResult {
+  return html`<tbody class="list">
+    ${rows.map((cells, index) => {
+      const given = [...showCells(cells), ...showFields(parts[cells.partNumber ?? ''])];
+      const [outcome, says] = expect[index] ?? [];
+      return html`<tr>
+        <td>Row ${index + 2}: ${given.join(', ') || 'the example row'}</td>
+        ${outcome && says ? showOutcome(rule, outcome, says) : html`<td class="soft" colspan="2">nothing</td>`}
+      </tr>`;
+    })}
+  </tbody>`;
+}
+
+function showOutcome({ texts }: RuleCard, outcome: Outcome, says: string): TemplateResult {
+  return html`<td><span class="outcome ${outcome}">${verdictShape(outcome, 13)} ${outcome}</span></td>
+    <td class="soft">${texts[says]?.brief ?? says}</td>`;
+}
+
+function showCells(cells: Example['cells']): readonly string[] {
+  return Object.entries(cells).map(([role, text]) => (text === '' ? `${role} blank` : `${role} “${text}”`));
+}
+
+function showFields(fields: object | undefined): readonly string[] {
+  return Object.entries(fields ?? {}).map(
+    ([key, value]) =>
+      `${key} ${value !== null && typeof value === 'object' ? JSON.stringify(value) : (value ?? 'not given')}`,
   );
-  return html`<tr>
-    <td>${[...listed, ...given].join(', ') || 'the example part'}</td>
-    <td><span class="outcome ${outcome}">${verdictShape(outcome, 13)} ${outcome}</span></td>
-    <td class="soft">${rule.texts[says]?.brief ?? says}</td>
-  </tr>`;
 }
 
 function showTable(table: Table<unknown>): TemplateResult {

@@ -1,68 +1,30 @@
 import { css, html, LitElement, type TemplateResult } from 'lit';
-import type { ShopSettings } from '../core/model/shop.ts';
+import { live } from 'lit/directives/live.js';
+import {
+  findSettingFault,
+  parseShopSettings,
+  SETTING_RANGES,
+  type SettingKey,
+  showShopSettings,
+} from '../core/intake/shop-settings.ts';
+import { DEFAULT_SHOP, type ShopSettings } from '../core/model/shop.ts';
+import { SETTING_WORDS } from '../core/say/show-setting.ts';
+import { pickFiles } from './pick-files.ts';
+import { saveFile } from './save-file.ts';
+import { SETTING_GROUPS, type SettingField } from './settings-fields.ts';
 import { shared } from './styles.ts';
 
-interface Choice {
-  readonly key: 'thicknessStandard' | 'sheetWidth' | 'judgeThicknessAt' | 'silence' | 'units';
-  readonly label: string;
-  readonly why: string;
-  readonly options: readonly (readonly [string, string])[];
+/** What could not be taken over: from a field, or from a file where `key` is null. */
+interface Refusal {
+  readonly key: SettingKey | null;
+  readonly sentence: string;
 }
 
-const CHOICES: readonly Choice[] = [
-  {
-    key: 'judgeThicknessAt',
-    label: 'Minimum sheet is compared with',
-    why: 'Minima are meant for nominal sheet (common practice, no source).',
-    options: [
-      ['nominal', 'the nominal thickness'],
-      ['thinnest', 'the thinnest that the mill may deliver'],
-    ],
-  },
-  {
-    key: 'thicknessStandard',
-    label: 'Mill tolerance',
-    why: "The drawing's own unit usually tells whose tolerance was meant (our judgement).",
-    options: [
-      ['as-written', 'by the way the thickness is written'],
-      ['us', 'always ASTM'],
-      ['en', 'always EN'],
-    ],
-  },
-  {
-    key: 'sheetWidth',
-    label: 'Width of the sheet as bought',
-    why: 'Tolerance tables widen with width; narrow is their first column.',
-    options: [
-      ['narrow', 'narrow'],
-      ['medium', 'medium'],
-      ['wide', 'wide'],
-    ],
-  },
-  {
-    key: 'silence',
-    label: 'A list that is silent about hole and edge',
-    why: 'Hole and edge usually stand on the drawing (common practice, no source).',
-    options: [
-      ['note', 'gets a note with what to call out'],
-      ['unknown', 'is unknown until it says'],
-    ],
-  },
-  {
-    key: 'units',
-    label: 'Show lengths in',
-    why: 'The text of the list is always shown as it was sent.',
-    options: [
-      ['mm', 'mm'],
-      ['in', 'inches'],
-    ],
-  },
-];
-
-/** What the shop decides for itself; each default says where it comes from. */
+/** What the shop decides for itself; each default says where it comes from. A change fires `set-shop` with all settings. */
 export class SettingsView extends LitElement {
-  static override properties = { shop: { attribute: false } };
+  static override properties = { shop: { attribute: false }, refusal: { state: true } };
   declare shop: ShopSettings;
+  declare refusal: Refusal | null;
 
   static override styles = [
     shared,
@@ -72,52 +34,133 @@ export class SettingsView extends LitElement {
         height: 100%;
         overflow: auto;
       }
+      .buttons {
+        display: flex;
+        flex-wrap: wrap;
+        gap: 8px;
+        margin-top: 14px;
+      }
+      section {
+        margin-top: 28px;
+      }
       label {
         display: grid;
-        grid-template-columns: 260px 280px 1fr;
+        grid-template-columns: 300px 280px 1fr;
         gap: 4px 20px;
         align-items: center;
         padding: 10px 0;
         border-bottom: 1px solid var(--line);
       }
+      .number {
+        display: flex;
+        gap: 8px;
+        align-items: center;
+      }
+      .number input {
+        width: 120px;
+      }
+      .refusal {
+        padding: 6px 0;
+        color: var(--fails);
+      }
+      @media (max-width: 900px) {
+        label {
+          grid-template-columns: 1fr;
+        }
+      }
     `,
   ];
+
+  constructor() {
+    super();
+    this.shop = DEFAULT_SHOP;
+    this.refusal = null;
+  }
 
   override render() {
     return html`<div class="page">
       <h2>Shop settings</h2>
-      <p class="soft">A change is applied at once to the open list and goes into every export.</p>
-      <div style="margin-top: 16px">
-        <label>
-          Hardness margin
-          <input class="field" type="number" min="1" max="60" step="1" .value=${String(this.shop.hardnessMarginHrb)} @change=${this.#margin} />
-          <span class="soft small">20 points on Rockwell B (common practice, no source).</span>
-        </label>
-        ${CHOICES.map((choice) => this.#choice(choice))}
+      <p class="soft">
+        A change is applied at once to the open list, goes into every export, and is kept on this computer for the next visit.
+      </p>
+      <div class="buttons">
+        <button class="button" @click=${this.#save}>Save as file</button>
+        <button class="button" @click=${this.#load}>Load from file</button>
+        <button class="button" @click=${() => this.#put(DEFAULT_SHOP)}>Back to defaults</button>
       </div>
+      ${this.#refusalOf(null)}
+      ${SETTING_GROUPS.map(
+        ({ title, fields }) => html`<section><h3>${title}</h3>${fields.map((field) => this.#field(field))}</section>`,
+      )}
     </div>`;
   }
 
-  #choice({ key, label, why, options }: Choice): TemplateResult {
+  #field(field: SettingField): TemplateResult {
+    const { key, origin } = field;
     return html`<label>
-      ${label}
-      <select class="field" data-setting=${key} @change=${(event: Event) => this.#set({ [key]: (event.target as HTMLSelectElement).value })}>
-        ${options.map(([value, words]) => html`<option value=${value} ?selected=${this.shop[key] === value}>${words}</option>`)}
-      </select>
-      <span class="soft small">${why}</span>
-    </label>`;
+        ${SETTING_WORDS[key].name} ${SETTING_RANGES[key] ? this.#number(field) : this.#choice(key)}
+        <span class="soft small">Default: ${origin}</span>
+      </label>
+      ${this.#refusalOf(key)}`;
   }
 
-  readonly #margin = ({ target }: Event) => {
-    const value = Number((target as HTMLInputElement).value);
-    if (Number.isFinite(value) && value > 0) this.#set({ hardnessMarginHrb: value });
+  #number({ key, step = 1 }: SettingField): TemplateResult {
+    const words = SETTING_WORDS[key];
+    const range = SETTING_RANGES[key];
+    const value = this.shop[key];
+    return html`<span class="number">
+      <input class="field" type="number" data-setting=${key} min=${range?.least ?? 0} max=${range?.most ?? 0} step=${step}
+        placeholder=${'none' in words ? 'not said' : ''} .value=${live(value === null ? '' : String(value))} @change=${this.#changed} />
+      <span class="soft small">${'unit' in words ? words.unit : ''}</span>
+    </span>`;
+  }
+
+  #choice(key: SettingKey): TemplateResult {
+    const words = SETTING_WORDS[key];
+    const none = 'none' in words ? [['', words.none]] : [];
+    const choices = [...none, ...Object.entries('choices' in words ? words.choices : {})];
+    const current = this.shop[key] ?? '';
+    return html`<select class="field" data-setting=${key} @change=${this.#changed}>
+      ${choices.map(([value, text]) => html`<option value=${value} .selected=${live(value === current)}>${text}</option>`)}
+    </select>`;
+  }
+
+  #refusalOf(key: SettingKey | null): TemplateResult | '' {
+    return this.refusal?.key === key ? html`<p class="refusal" role="alert">${this.refusal.sentence}</p>` : '';
+  }
+
+  readonly #changed = ({ target }: Event) => {
+    const field = target as HTMLInputElement | HTMLSelectElement;
+    const key = field.dataset.setting as SettingKey;
+    const value = readField(field);
+    const wanted = findSettingFault(key, value);
+    if (!wanted) return this.#put({ ...this.shop, [key]: value });
+    this.refusal = { key, sentence: `${SETTING_WORDS[key].name}: ${wanted.replace('null', 'nothing')} is wanted.` };
   };
 
-  #set(change: object): void {
-    this.dispatchEvent(
-      new CustomEvent('set-shop', { detail: { ...this.shop, ...change }, bubbles: true, composed: true }),
-    );
+  readonly #save = () => saveFile('shop-settings.json', showShopSettings(this.shop));
+
+  readonly #load = async () => {
+    const [file] = await pickFiles(false, '.json,application/json');
+    if (!file) return;
+    try {
+      this.#put(parseShopSettings(await file.text(), file.name));
+    } catch (error) {
+      this.refusal = { key: null, sentence: error instanceof Error ? error.message : String(error) };
+    }
+  };
+
+  #put(shop: ShopSettings): void {
+    this.refusal = null;
+    this.dispatchEvent(new CustomEvent('set-shop', { detail: shop, bubbles: true, composed: true }));
   }
+}
+
+/** Null for an empty field; a field whose text is no number gives one that no setting takes. */
+function readField(field: HTMLInputElement | HTMLSelectElement): string | number | null {
+  if (field.validity.badInput) return Number.NaN;
+  if (field.value === '') return null;
+  return field instanceof HTMLInputElement ? Number(field.value) : field.value;
 }
 
 customElements.define('settings-view', SettingsView);

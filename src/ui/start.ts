@@ -1,9 +1,11 @@
 import catalogueUrl from '../../sample-data/demo-catalogue.csv?url';
 import listUrl from '../../sample-data/recorder-cabinet.xlsx?url';
 import { Commands, type Surroundings } from '../app/commands.ts';
+import { keepShop } from '../app/shop-memory.ts';
 import { Store } from '../app/store.ts';
 import { startWorker } from '../worker/client.ts';
 import { AppRoot } from './app-root.ts';
+import { saveFile } from './save-file.ts';
 
 const DEMO = {
   list: { url: listUrl, name: 'recorder-cabinet.xlsx' },
@@ -17,18 +19,12 @@ const around: Surroundings = {
     if (!response.ok) throw new Error(`The demo file ${DEMO[which].name} could not be loaded: reload the page.`);
     return { name: DEMO[which].name, data: await response.blob() };
   },
-  save(name, bytes) {
-    const url = URL.createObjectURL(
-      new Blob([bytes as BlobPart], { type: 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet' }),
-    );
-    const link = Object.assign(document.createElement('a'), { href: url, download: name });
-    link.click();
-    setTimeout(() => URL.revokeObjectURL(url), 10_000);
-  },
+  save: saveFile,
   today: () => new Date().toISOString().slice(0, 10),
 };
 
 const store = new Store();
+keepShop(store, () => localStorage);
 const commands = new Commands(store, around);
 document.body.append(new AppRoot().use(store, commands));
 

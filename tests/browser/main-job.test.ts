@@ -55,9 +55,13 @@ describe('the main job in a browser', () => {
     await page.keyboard.type('0.5');
     await page.keyboard.press('Enter');
     await expect.poll(() => cell(page, row, 'verdict').innerText()).toContain('fails');
-    await expect
-      .poll(() => counts(page))
-      .toEqual({ ...before, holds: (before.holds ?? 0) - 1, fails: (before.fails ?? 0) + 1 });
+    const after = await counts(page);
+    expect(after.fails).toBe((before.fails ?? 0) + 1);
+    // The other rows of the panel now contradict this one about its thickness: which is right?
+    expect(after.unknown).toBeGreaterThan(before.unknown ?? 0);
+    expect(Object.values(after).reduce((sum, count) => sum + count)).toBe(
+      Object.values(before).reduce((sum, count) => sum + count),
+    );
     await cell(page, row, 'verdict').click();
     await expect.poll(() => page.locator('row-panel .decision').innerText()).toMatch(/Fails.*0\.50.*too thin/s);
 

@@ -62,8 +62,16 @@ describe.each(rules.map((rule) => [rule.id, rule] as const))('%s', (_, rule) => 
   });
 });
 
-/** Free text: what it says counts, its silence is no missing fact. */
-const FREE_TEXT: ReadonlySet<string> = new Set(['description', 'finish', 'load', 'note']);
+/** What the row says of the fastener and of the work in words: that counts, its silence is no missing fact. */
+const FREE_TEXT: ReadonlySet<string> = new Set([
+  'description',
+  'fastenerMaterial',
+  'thread',
+  'length',
+  'finish',
+  'load',
+  'note',
+]);
 
 /** A thickness in millimetres needs no metal to be read, nor does its comparison with a minimum. */
 function isRequired(rule: Rule, field: string): boolean {

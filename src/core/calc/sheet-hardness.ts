@@ -7,6 +7,8 @@ export interface SheetHardness {
   readonly typical: { readonly given: Hardness; readonly on: RockwellB };
   /** Null: no maximum is published and none may be assumed. */
   readonly max: { readonly given: Hardness; readonly on: RockwellB; readonly assumed: boolean } | null;
+  /** Id of the second table, where these are its values (see `bySecondTable`). */
+  readonly table: string;
 }
 
 /** Points by which aluminium with one published value may be harder than typical. Source: common practice, no source. */
@@ -24,9 +26,24 @@ export function sheetHardness(entry: AlloyEntry): SheetHardness | null {
   const typical = { given: typicalGiven, on };
   if (entry.max) {
     const max = toRockwellB(entry.max, metal);
-    return { typical, max: max && { given: entry.max, on: max, assumed: false } };
+    return { typical, max: max && { given: entry.max, on: max, assumed: false }, table: '' };
   }
-  if (entry.family !== 'aluminium') return { typical, max: null };
+  if (entry.family !== 'aluminium') return { typical, max: null, table: '' };
   const allowed: RockwellB = on.below ? on : { ...on, hrb: on.hrb + ALUMINIUM_ALLOWANCE };
-  return { typical, max: { given: typicalGiven, on: allowed, assumed: true } };
+  return { typical, max: { given: typicalGiven, on: allowed, assumed: true }, table: '' };
+}
+
+/** The same sheet by the other respected table, where one gives other numbers; null where there is only one answer. */
+export function bySecondTable({ typical, max }: SheetHardness): SheetHardness | null {
+  const table = typical.on.other?.table ?? max?.on.other?.table;
+  if (!table) return null;
+  return {
+    typical: { ...typical, on: readOther(typical.on) },
+    max: max && { ...max, on: readOther(max.on) },
+    table,
+  };
+}
+
+function readOther(on: RockwellB): RockwellB {
+  return on.other ? { ...on, hrb: on.other.hrb, tables: [on.other.table], other: null } : on;
 }

@@ -17,15 +17,56 @@ interface Curve {
   readonly points: readonly Point[];
 }
 
-const BRINELL: Curve = { table: steelRockwellC.id, points: curveOf(rows, ({ hbw }) => hbw, ({ hv }) => hv) };
-const SOFT_BRINELL: Curve = { table: steelRockwellB.id, points: curveOf(steelRockwellB.rows, ({ hbw }) => hbw, ({ hv }) => hv) };
+const BRINELL: Curve = {
+  table: steelRockwellC.id,
+  points: curveOf(
+    rows,
+    ({ hbw }) => hbw,
+    ({ hv }) => hv,
+  ),
+};
+const SOFT_BRINELL: Curve = {
+  table: steelRockwellB.id,
+  points: curveOf(
+    steelRockwellB.rows,
+    ({ hbw }) => hbw,
+    ({ hv }) => hv,
+  ),
+};
 
 /** The tables of each scale, the harder range first. */
 const BY_SCALE: Readonly<Partial<Record<HardnessScale, readonly Curve[]>>> = {
-  HRC: [{ table: steelRockwellC.id, points: curveOf(rows, ({ hrc }) => hrc, ({ hv }) => hv) }],
+  HRC: [
+    {
+      table: steelRockwellC.id,
+      points: curveOf(
+        rows,
+        ({ hrc }) => hrc,
+        ({ hv }) => hv,
+      ),
+    },
+  ],
   HB3000: [BRINELL, SOFT_BRINELL],
-  HRB: [{ table: steelRockwellB.id, points: curveOf(steelRockwellB.rows, ({ hrb }) => hrb, ({ hv }) => hv) }],
-  MPa: [{ table: steelIso18265.id, points: curveOf(steelIso18265.rows, ({ rmMpa }) => rmMpa, ({ hv }) => hv) }],
+  HRB: [
+    {
+      table: steelRockwellB.id,
+      points: curveOf(
+        steelRockwellB.rows,
+        ({ hrb }) => hrb,
+        ({ hv }) => hv,
+      ),
+    },
+  ],
+  MPa: [
+    {
+      table: steelIso18265.id,
+      points: curveOf(
+        steelIso18265.rows,
+        ({ rmMpa }) => rmMpa,
+        ({ hv }) => hv,
+      ),
+    },
+  ],
 };
 
 /**
@@ -41,7 +82,11 @@ export function steelToVickers({ scale, value }: Hardness): Vickers | null {
   return null;
 }
 
-const HRC_BY_HV = curveOf(rows, ({ hv }) => hv, ({ hrc }) => hrc);
+const HRC_BY_HV = curveOf(
+  rows,
+  ({ hv }) => hv,
+  ({ hrc }) => hrc,
+);
 
 /** Rockwell C of steel from Vickers 238 to 940; null outside. Source: ASTM E140 Table 1. */
 export function rockwellCOf(hv: number): number | null {

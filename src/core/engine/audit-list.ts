@@ -89,6 +89,7 @@ export function toAuditedList({ list, basis, rows, others }: JudgedList): Audite
     shop: basis.shop,
     notices: list.notices,
     hiddenRows: list.hiddenRows,
+    ...(list.reading && { reading: list.reading }),
     lines,
     others,
     totals: totalsOf(lines),

@@ -1,6 +1,6 @@
 import { ounceThickness } from '../calc/copper-ounces.ts';
 import { gaugeThickness } from '../calc/gauge.ts';
-import { thinnest } from '../calc/thinnest.ts';
+import { type OrderedSheet, thinnest } from '../calc/thinnest.ts';
 import type { PartIndex } from '../catalogue/find-part.ts';
 import type { Fastener } from '../model/fastener.ts';
 import type { Line } from '../model/line.ts';
@@ -54,6 +54,8 @@ function sheetOf(
     thinnestMm: least?.mm ?? null,
     thinnestTable: least?.table ?? null,
     thinnestAssumed: least?.assumed ?? null,
+    otherThinnest:
+      nominal.thicknessMm !== null && entry ? otherThinnestOf(nominal.thicknessMm, entry, thickness, shop) : null,
   };
 }
 
@@ -90,13 +92,23 @@ function systemOf(entry: AlloyEntry | null): NamedGauge | null {
 /** A tolerance written in the cell itself goes before any mill's. */
 function thinnestOf(mm: number, entry: AlloyEntry, reading: ThicknessReading, shop: ShopSettings) {
   if (reading.toleranceMm) return { mm: mm - reading.toleranceMm.minus, table: null, assumed: null };
-  const input = {
+  return thinnest(orderedSheet(mm, entry, reading), { standard: shop.thicknessStandard, width: shop.sheetWidth });
+}
+
+function otherThinnestOf(mm: number, entry: AlloyEntry, reading: ThicknessReading, shop: ShopSettings) {
+  if (reading.toleranceMm) return null;
+  const european =
+    shop.thicknessStandard === 'en' || (shop.thicknessStandard === 'as-written' && reading.writtenIn === 'mm');
+  return thinnest(orderedSheet(mm, entry, reading), { standard: european ? 'us' : 'en', width: shop.sheetWidth });
+}
+
+function orderedSheet(mm: number, entry: AlloyEntry, { writtenIn }: ThicknessReading): OrderedSheet {
+  return {
     mm,
     family: entry.family,
     alloy: entry.alloy,
     hotRolled: /hot rolled|thermomech/i.test(entry.temper),
     structural: /structural|hsla|thermomech/i.test(entry.temper),
-    writtenIn: reading.writtenIn ?? 'mm',
+    writtenIn: writtenIn ?? 'mm',
   };
-  return thinnest(input, { standard: shop.thicknessStandard, width: shop.sheetWidth });
 }

@@ -1,4 +1,4 @@
-import { NO_FACTS, NOT_DESCRIBED } from '../model/facts.ts';
+import type { DescribedFastener, WorkFacts } from '../model/facts.ts';
 import type { HoleReading } from '../model/hole.ts';
 import type { DistanceReading, Line, QuantityReading } from '../model/line.ts';
 import type { CellFlags, Column, Role } from '../model/list.ts';
@@ -6,7 +6,9 @@ import type { RawRow } from '../model/raw.ts';
 import type { MaterialReading } from '../model/sheet.ts';
 import type { ThicknessReading, UnitFrom } from '../model/thickness.ts';
 import { namesFastener } from './columns.ts';
+import { describe } from './description.ts';
 import { parseDistance } from './distance.ts';
+import { readFacts } from './facts.ts';
 import { parseHole } from './hole.ts';
 import { parseMaterial } from './material.ts';
 import { parseQuantity } from './quantity.ts';
@@ -43,8 +45,8 @@ export function buildLine(
     length: cell('length').text,
     load: cell('load').text,
     note: cell('note').text,
-    facts: NO_FACTS,
-    described: NOT_DESCRIBED,
+    facts: readWords(cell, material),
+    described: readDescription(cell),
     seemsToBe: otherThing(partNumber, description, cell('partNumber').column),
   };
 }
@@ -65,7 +67,9 @@ interface Picked {
   readonly column: Column | null;
 }
 
-function createPicker(cells: readonly string[], flags: CellFlags, columns: readonly Column[]): (role: Role) => Picked {
+type PickCell = (role: Role) => Picked;
+
+function createPicker(cells: readonly string[], flags: CellFlags, columns: readonly Column[]): PickCell {
   return (role) => {
     const column = columns.find((one) => one.role === role) ?? null;
     const flag = column ? flags[column.index] : undefined;
@@ -75,6 +79,31 @@ function createPicker(cells: readonly string[], flags: CellFlags, columns: reado
       column,
     };
   };
+}
+
+function readWords(cell: PickCell, material: MaterialReading): WorkFacts {
+  const load = cell('load');
+  return readFacts({
+    finish: cell('finish').text,
+    note: cell('note').text,
+    description: cell('description').text,
+    hole: cell('hole').text,
+    load: load.spoiled ? '' : load.text,
+    sheetFinish: material.finish ?? '',
+    loadHeading: load.column?.heading ?? '',
+  });
+}
+
+function readDescription(cell: PickCell): DescribedFastener {
+  const [thread, length] = [cell('thread'), cell('length')];
+  return describe({
+    description: cell('description').text,
+    thread: thread.spoiled ? '' : thread.text,
+    length: length.spoiled ? '' : length.text,
+    finish: cell('finish').text,
+    fastenerMaterial: cell('fastenerMaterial').text,
+    lengthUnit: length.column?.unit ?? null,
+  });
 }
 
 /** In a column headed "Fastener P/N" a row is a fastener, even if its description only says which panel it is for. */

@@ -1,6 +1,6 @@
 import type { Line } from '../model/line.ts';
 import type { HardwareList, LengthUnit, OtherRow, Role } from '../model/list.ts';
-import type { Notice, RawFile, RawRow, RawTable } from '../model/raw.ts';
+import type { Notice, RawFile, RawRow, RawTable, TextReading } from '../model/raw.ts';
 import { buildLine } from './build-line.ts';
 import { type ColumnChoices, findColumns } from './columns.ts';
 import { findTable } from './find-table.ts';
@@ -39,6 +39,7 @@ export function buildList(file: RawFile, options: ListOptions = {}): HardwareLis
     lines,
     others: unitsRow ? [{ row: unitsRow.number, cells: unitsRow.cells, what: 'units' }, ...others] : others,
     hiddenRows: body.filter((row) => row.hidden).length,
+    ...(file.format === 'csv' && { reading: readingOf(file) }),
     notices: [
       ...file.notices.filter(concerns(table)),
       ...noticeSheets(table, otherSheets),
@@ -46,6 +47,10 @@ export function buildList(file: RawFile, options: ListOptions = {}): HardwareLis
       ...noticeRows(table, header, rows, [...shifted], headings.length),
     ],
   };
+}
+
+function readingOf({ encoding, delimiter }: RawFile): TextReading {
+  return { ...(encoding && { encoding }), ...(delimiter && { delimiter }) };
 }
 
 function splitTable(table: RawTable, header: RawRow) {

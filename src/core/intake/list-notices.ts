@@ -1,5 +1,6 @@
 import { type Column, columnLetter, type Role } from '../model/list.ts';
 import type { Notice, RawRow, RawTable } from '../model/raw.ts';
+import { showRows } from '../say/show-rows.ts';
 import { findRole } from './headings.ts';
 
 /** Says so when other sheets of the file read like lists too: only one is judged. */
@@ -61,11 +62,23 @@ export function noticeRows(
         text: `No rows stand under the headings in row ${header.number}: check that the list is complete.`,
       },
     ];
-  return shifted.map((row) => ({
-    ...at,
-    row: row.number,
-    text: `Row ${row.number} has ${lastFilled(row)} cells under ${width} headings, so its cells may have moved and it was not judged by them: put cells that contain the delimiter in quotes.`,
-  }));
+  return shifted.length === 0 ? [] : [{ ...at, ...noticeShifted(shifted, width) }];
+}
+
+/** One sentence for all rows whose cells a delimiter inside an unquoted cell has pushed to the right. */
+function noticeShifted(shifted: readonly RawRow[], width: number): Notice {
+  const [first, ...more] = shifted;
+  const cure = 'put cells that contain the delimiter in quotes';
+  if (first && more.length === 0) {
+    return {
+      row: first.number,
+      text: `Row ${first.number} has ${lastFilled(first)} cells under ${width} headings, so its cells may have moved and it was not judged by them: ${cure}.`,
+    };
+  }
+  const rows = showRows(shifted.map(({ number }) => number));
+  return {
+    text: `${rows} have more cells than the ${width} headings, so their cells may have moved and they were not judged by them: ${cure}.`,
+  };
 }
 
 function claims(columns: readonly Column[], role: Role): readonly Column[] {

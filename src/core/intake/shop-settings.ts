@@ -14,7 +14,7 @@ export interface SettingRange {
 /** Ranges of the settings that are numbers: wide enough for any shop, narrow enough to catch a slip. All are our judgement. */
 export const SETTING_RANGES: Readonly<Partial<Record<SettingKey, SettingRange>>> = {
   hardnessMarginHrb: { least: 1, most: 60 },
-  pressKn: { least: 0.1, most: 10_000 },
+  pressKn: { least: 1, most: 10_000 },
   generalHoleToleranceMm: { least: 0, most: 5 },
   pushOutSafety: { least: 1, most: 100 },
   torqueOutSafety: { least: 1, most: 100 },
@@ -37,7 +37,7 @@ export function parseShopSettings(json: string, file: string): ShopSettings {
       throw new Unreadable(`“${file}” has a setting “${key}” that is not known; known are ${SETTING_KEYS.join(', ')}.`);
     }
     const wanted = findSettingFault(key, value);
-    if (wanted) throw new Unreadable(`“${key}” in “${file}” is ${wanted}, not ${JSON.stringify(value)}.`);
+    if (wanted) throw new Unreadable(`“${key}” in “${file}” is ${wanted}, not ${quoteValue(value)}.`);
   }
   return { ...DEFAULT_SHOP, ...(given as Partial<ShopSettings>) };
 }
@@ -61,6 +61,11 @@ export function findSettingFault(key: SettingKey, value: unknown): string | null
 export function choicesOf(key: SettingKey): readonly string[] {
   const words = SETTING_WORDS[key];
   return 'choices' in words ? Object.keys(words.choices) : [];
+}
+
+/** As it stands in the file; JSON has no way to write a number that is too large. */
+function quoteValue(value: unknown): string {
+  return typeof value === 'number' ? String(value) : JSON.stringify(value);
 }
 
 function isSettingKey(key: string): key is SettingKey {

@@ -2,7 +2,7 @@ import type { Finding } from './finding.ts';
 import type { Line } from './line.ts';
 import type { Column, OtherRow } from './list.ts';
 import type { Verdict } from './outcome.ts';
-import type { Notice } from './raw.ts';
+import type { Notice, TextReading } from './raw.ts';
 import type { SheetFamily } from './sheet.ts';
 import type { ShopSettings } from './shop.ts';
 
@@ -73,6 +73,8 @@ export interface AuditedList {
   readonly shop: ShopSettings;
   readonly notices: readonly Notice[];
   readonly hiddenRows: number;
+  /** How the file was decoded and cut; text files only. */
+  readonly reading?: TextReading;
   readonly lines: readonly AuditedLine[];
   /** Rows that are no press-in fasteners. */
   readonly others: readonly OtherRow[];

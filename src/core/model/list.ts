@@ -1,5 +1,5 @@
 import type { Line } from './line.ts';
-import type { CellFlag, Notice } from './raw.ts';
+import type { CellFlag, Notice, TextReading } from './raw.ts';
 
 /** What a column means. `material` is the sheet's metal, `fastenerMaterial` the fastener's own. */
 export const ROLES = [
@@ -64,6 +64,8 @@ export interface HardwareList {
   readonly others: readonly OtherRow[];
   /** Rows hidden in the file; they are read and judged like the rest. */
   readonly hiddenRows: number;
+  /** How the file was decoded and cut; text files only. */
+  readonly reading?: TextReading;
   readonly notices: readonly Notice[];
 }
 

@@ -28,7 +28,26 @@ export interface RawTable {
   readonly hidden?: boolean;
 }
 
-export type TextEncoding = 'utf-8' | 'utf-16le' | 'utf-16be' | 'windows-1252';
+/** How a text file's bytes stand for characters, with the name to show for it. */
+export const ENCODING_NAMES = {
+  'utf-8': 'UTF-8',
+  'utf-16le': 'UTF-16 (LE)',
+  'utf-16be': 'UTF-16 (BE)',
+  'windows-1252': 'Windows-1252 (Western European)',
+  'windows-1250': 'Windows-1250 (Central European)',
+  'windows-1251': 'Windows-1251 (Cyrillic)',
+  shift_jis: 'Shift_JIS (Japanese)',
+  gb18030: 'GB18030 (Chinese)',
+} as const;
+export type TextEncoding = keyof typeof ENCODING_NAMES;
+export const TEXT_ENCODINGS = Object.keys(ENCODING_NAMES) as readonly TextEncoding[];
+
+/** How a text file is decoded and cut into cells: as found by the reader, or as chosen by the user. */
+export interface TextReading {
+  readonly encoding?: TextEncoding;
+  /** One character. */
+  readonly delimiter?: string;
+}
 
 /** Something the reader wants the user to know: one sentence saying what, where and what to do. */
 export interface Notice {
@@ -38,14 +57,11 @@ export interface Notice {
   readonly row?: number;
 }
 
-/** A file after reading, before anything is understood. */
-export interface RawFile {
+/** A file after reading, before anything is understood. Text files tell how they were decoded and cut. */
+export interface RawFile extends TextReading {
   readonly file: string;
   readonly format: 'csv' | 'xlsx';
   readonly tables: readonly RawTable[];
-  /** Text files: how the bytes were decoded and cut into cells. */
-  readonly encoding?: TextEncoding;
-  readonly delimiter?: string;
   readonly notices: readonly Notice[];
 }
 

@@ -130,6 +130,11 @@ export const practices = [
     title: 'A screw must not reach the bottom of a blind standoff; a pitch is kept clear of its length',
     note: 'common practice, no source: a judgement of ours where the depth of the thread is not catalogued',
   },
+  {
+    id: 'practice-description',
+    title: 'A part number and a description that contradict each other mean that one of them is wrong',
+    note: 'common practice, no source',
+  },
 ] as const satisfies readonly Practice[];
 
 export type PracticeId = (typeof practices)[number]['id'];

@@ -7,12 +7,23 @@ import { rim } from './clinch/rim.ts';
 import { shank } from './clinch/shank.ts';
 import { sheetThickness } from './clinch/sheet-thickness.ts';
 import { spacing } from './clinch/spacing.ts';
+import { embrittlement } from './finish/embrittlement.ts';
+import { galvanic } from './finish/galvanic.ts';
+import { holeClosing } from './finish/hole-closing.ts';
+import { order } from './finish/order.ts';
+import { engagement } from './joint/engagement.ts';
+import { pushOut } from './joint/push-out.ts';
+import { tightening } from './joint/tightening.ts';
+import { torqueOut } from './joint/torque-out.ts';
 import { duplicate } from './list/duplicate.ts';
 import { lookalikeHole } from './list/lookalike-hole.ts';
 import { lookalikeThread } from './list/lookalike-thread.ts';
 import { panelConflict } from './list/panel-conflict.ts';
 import { quantity } from './list/quantity.ts';
+import { description } from './part/description.ts';
 import { listed } from './part/listed.ts';
+import { stocked } from './part/stocked.ts';
+import { superseded } from './part/superseded.ts';
 import { force } from './press/force.ts';
 import type { ListRule, Rule } from './rule.ts';
 import { gaugeMetal } from './sheet/gauge-metal.ts';
@@ -22,6 +33,7 @@ import { thicknessRead } from './sheet/thickness-read.ts';
 /** Every rule over a single row, in the order in which findings are shown and in which, among equals, one is said to decide. */
 export const rules: readonly Rule[] = [
   listed,
+  description,
   material,
   thicknessRead,
   gaugeMetal,
@@ -34,7 +46,17 @@ export const rules: readonly Rule[] = [
   edge,
   spacing,
   bend,
+  order,
+  holeClosing,
+  embrittlement,
+  galvanic,
   force,
+  pushOut,
+  torqueOut,
+  engagement,
+  tightening,
+  stocked,
+  superseded,
   quantity,
 ];
 

@@ -22,6 +22,8 @@ export interface Sheet {
   readonly thinnestTable: string | null;
   /** What had to be taken for granted to find it, in a phrase. */
   readonly thinnestAssumed: string | null;
+  /** The same by the other side's standard (ASTM for EN and the other way round). */
+  readonly otherThinnest: { readonly mm: number; readonly table: string } | null;
 }
 
 /** One row with everything that belongs to it: what rules look at. */

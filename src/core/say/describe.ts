@@ -32,9 +32,10 @@ export function describeMargin(line: AuditedLine): string {
   return `${finding.words.more ? '> ' : ''}${Math.round(margin)}`;
 }
 
-/** Parts that would hold instead, in one line. */
-export function describeRemedies({ remedies }: AuditedLine): string {
+/** Parts that would hold instead, the first `most` of them, in one line. */
+export function describeRemedies({ remedies }: AuditedLine, most = Number.POSITIVE_INFINITY): string {
   return remedies
+    .slice(0, most)
     .map(({ partNumber, change, stocked }) => `${partNumber} (${change}${stocked === false ? ', not stocked' : ''})`)
     .join('; ');
 }

@@ -2,9 +2,10 @@ import type { LengthUnit } from '../model/list.ts';
 
 const MM_PER_INCH = 25.4;
 
-/** A number as text by the unit in its key: lengths in the unit asked for, hardness and other numbers to one decimal at most. */
+/** A number as text by the unit in its key: lengths in the unit asked for, volts and newton metres to two decimals, other numbers to one at most. */
 export function showValue(key: string, value: number, units: LengthUnit): string {
   if (!Number.isFinite(value)) throw new Error(`${key} is not a number`);
+  if (key.endsWith('V') || key.endsWith('Nm')) return value.toFixed(2);
   if (!key.endsWith('Mm')) return trimmed(value, 1);
   return units === 'mm' ? value.toFixed(2) : (value / MM_PER_INCH).toFixed(4);
 }

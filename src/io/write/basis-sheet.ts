@@ -1,13 +1,32 @@
 import type { Worksheet } from 'exceljs';
+import { SETTING_KEYS } from '../../core/intake/shop-settings.ts';
 import type { AuditedList } from '../../core/model/audited.ts';
 import { VERDICTS } from '../../core/model/outcome.ts';
 import { DEMO_WORDS, SAFETY_WORDS } from '../../core/say/safety.ts';
-import { setUpPrint } from './look.ts';
+import { SETTING_WORDS, showSetting } from '../../core/say/show-setting.ts';
+import { fitHeight, font, isDemo, setUpPrint } from './look.ts';
 import { safeText } from './safe-text.ts';
+
+const NAME_WIDTH = 58;
+const VALUE_WIDTH = 62;
 
 /** What the judgement rests on: file, day, catalogues, settings, counts, and the safety words. */
 export function writeBasisSheet(sheet: Worksheet, list: AuditedList, date: string): void {
-  const facts: [string, string | number][] = [
+  sheet.getColumn(1).width = NAME_WIDTH;
+  sheet.getColumn(2).width = VALUE_WIDTH;
+  for (const [name, value] of facts(list, date)) {
+    const row = sheet.addRow([name, value]);
+    row.getCell(1).font = font({ bold: true });
+    row.getCell(2).font = font();
+    row.getCell(2).alignment = { horizontal: 'left' };
+  }
+  sheet.addRow([]);
+  for (const text of isDemo(list) ? [DEMO_WORDS, ...SAFETY_WORDS] : SAFETY_WORDS) writeWords(sheet, text);
+  setUpPrint(sheet, list);
+}
+
+function facts(list: AuditedList, date: string): readonly (readonly [string, string | number])[] {
+  return [
     ['List', safeText(list.file)],
     ['Sheet', safeText(list.sheet || '(the only table)')],
     ['Headings in row', list.headerRow],
@@ -15,37 +34,21 @@ export function writeBasisSheet(sheet: Worksheet, list: AuditedList, date: strin
     ['Fastener rows', list.lines.length],
     ['Rows that are no press-in fasteners', list.others.length],
     ['Hidden rows, judged like the rest', list.hiddenRows],
-    ...VERDICTS.map((verdict): [string, number] => [`Rows: ${verdict}`, list.totals[verdict]]),
-    ...list.catalogues.map(({ name, demo }): [string, string] => [
-      'Catalogue',
-      safeText(demo ? `${name} (demo: not for production)` : name),
-    ]),
-    ...Object.entries(SETTING_NAMES).map(([key, label]): [string, string | number] => [
-      label,
-      list.shop[key as keyof typeof SETTING_NAMES],
-    ]),
+    ...VERDICTS.map((verdict) => [`Rows: ${verdict}`, list.totals[verdict]] as const),
+    ...list.catalogues.map(({ name, demo }) => ['Catalogue', catalogueName(name, demo)] as const),
+    ...SETTING_KEYS.map((key) => [`Setting: ${SETTING_WORDS[key].name}`, showSetting(key, list.shop)] as const),
   ];
-  for (const fact of facts) sheet.addRow(fact).getCell(1).font = { bold: true };
-  sheet.addRow([]);
-  const words = list.catalogues.some(({ demo }) => demo) ? [DEMO_WORDS, ...SAFETY_WORDS] : SAFETY_WORDS;
-  for (const text of words) {
-    const row = sheet.addRow([text]);
-    sheet.mergeCells(row.number, 1, row.number, 2);
-    row.getCell(1).alignment = { wrapText: true, vertical: 'top' };
-    row.height = text.length > 110 ? 32 : 18;
-  }
-  sheet.getColumn(1).width = 44;
-  sheet.getColumn(2).width = 60;
-  sheet.getColumn(2).alignment = { horizontal: 'left' };
-  setUpPrint(sheet, list);
 }
 
-const SETTING_NAMES = {
-  thicknessStandard: 'Setting: mill tolerance by',
-  sheetWidth: 'Setting: sheet width in the tolerance tables',
-  judgeThicknessAt: 'Setting: minimum sheet judged at',
-  hardnessMarginHrb: 'Setting: hardness margin (HRB points)',
-  silence: 'Setting: silence of the list counts as',
-  buildQuantity: 'Setting: build quantity',
-  units: 'Setting: units shown',
-} as const;
+function catalogueName(name: string, demo: boolean): string {
+  return safeText(demo ? `${name} (demo: not for production)` : name);
+}
+
+/** One sentence across both columns. */
+function writeWords(sheet: Worksheet, text: string): void {
+  const row = sheet.addRow([text]);
+  sheet.mergeCells(row.number, 1, row.number, 2);
+  row.getCell(1).font = font({ bold: text === DEMO_WORDS });
+  row.getCell(1).alignment = { wrapText: true, vertical: 'top' };
+  fitHeight(row, [{ text, width: NAME_WIDTH + VALUE_WIDTH }]);
+}

@@ -1,54 +1,60 @@
 import type { Worksheet } from 'exceljs';
-import type { AuditedList } from '../../core/model/audited.ts';
+import type { AuditedLine, AuditedList } from '../../core/model/audited.ts';
+import type { Finding, Values } from '../../core/model/finding.ts';
+import type { LengthUnit } from '../../core/model/list.ts';
 import { describeSources } from '../../core/say/describe.ts';
-import { paintHeading, paintOutcome, setUpPrint } from './look.ts';
+import { showValue, unitOf } from '../../core/say/show-value.ts';
+import { nameOfValue } from '../../core/say/value-names.ts';
+import { fitHeight, font, paintHeading, paintOutcome, setUpPrint } from './look.ts';
 import { safeText } from './safe-text.ts';
 
-const HEADINGS = [
-  'Row in file',
-  'Part number',
-  'Panel',
-  'Row verdict',
-  'Check',
-  'Outcome',
-  'Finding',
-  'Numbers',
-  'Rests on',
-];
-const WIDTHS = [8, 24, 14, 12, 22, 11, 80, 40, 60];
+const COLUMNS = [
+  ['Row in file', 8],
+  ['Part number', 25],
+  ['Panel', 12],
+  ['Row verdict', 11],
+  ['Check', 22],
+  ['Outcome', 11],
+  ['Finding', 70],
+  ['Numbers', 34],
+  ['Rests on', 56],
+] as const;
+const WRAPPED = [7, 8, 9] as const;
 
 /** Every finding of every row, one a line. */
 export function writeFindingsSheet(sheet: Worksheet, list: AuditedList): void {
-  sheet.addRow(HEADINGS);
-  for (const { row, line, verdict, findings } of list.lines) {
-    for (const { rule, outcome, text, values, cites } of findings) {
-      const cells = [
-        row,
-        safeText(line.partNumber),
-        safeText(line.panel),
-        '',
-        rule,
-        '',
-        safeText(text),
-        showNumbers(values),
-        describeSources(cites),
-      ];
-      const target = sheet.addRow(cells);
-      paintOutcome(target, 4, verdict);
-      paintOutcome(target, 6, outcome);
-      target.alignment = { vertical: 'top', wrapText: true };
-    }
+  for (const [index, [, width]] of COLUMNS.entries()) sheet.getColumn(index + 1).width = width;
+  sheet.addRow(COLUMNS.map(([heading]) => heading));
+  for (const line of list.lines) {
+    for (const finding of line.findings) writeFinding(sheet, line, finding, list.shop.units);
   }
-  paintHeading(sheet, HEADINGS.length);
-  WIDTHS.forEach((width, index) => {
-    sheet.getColumn(index + 1).width = width;
-  });
+  paintHeading(sheet, COLUMNS.length);
   setUpPrint(sheet, list);
 }
 
-/** The values as `name value`, in the units that their names say. */
-function showNumbers(values: Readonly<Record<string, number>>): string {
+function writeFinding(
+  sheet: Worksheet,
+  { row, line, verdict }: AuditedLine,
+  finding: Finding,
+  units: LengthUnit,
+): void {
+  const { rule, outcome, text, values, cites } = finding;
+  const words = [safeText(text), showNumbers(values, units), describeSources(cites)];
+  const target = sheet.addRow([row, safeText(line.partNumber), safeText(line.panel), '', rule, '', ...words]);
+  target.font = font();
+  target.alignment = { vertical: 'top' };
+  for (const column of WRAPPED) target.getCell(column).alignment = { vertical: 'top', wrapText: true };
+  paintOutcome(target.getCell(4), verdict);
+  paintOutcome(target.getCell(6), outcome);
+  fitHeight(
+    target,
+    words.map((word, index) => ({ text: word, width: COLUMNS[index + 6]?.[1] ?? 40 })),
+  );
+}
+
+/** The values by name, with their units: "sheet 0.80 mm; minimum sheet 1.00 mm". */
+function showNumbers(values: Values, units: LengthUnit): string {
   return Object.entries(values)
-    .map(([key, value]) => `${key} ${Number(value.toFixed(4))}`)
+    .map(([key, value]) => `${nameOfValue(key)} ${showValue(key, value, units)}${unitOf(key, units)}`)
     .join('; ');
 }

@@ -2,26 +2,7 @@ import { isAtLeast, isAtMost } from '../../calc/closeness.ts';
 import type { HoleReading } from '../../model/hole.ts';
 import type { LengthUnit } from '../../model/list.ts';
 import { iso9013Class1 } from '../../reference/holes/iso9013.ts';
-
-/** Band of a press-in hole where the catalogue gives none. Source: common practice, no source. */
-const USUAL_PLUS_MM = 0.08;
-const USUAL_MINUS_MM = 0;
-
-/** What the catalogue says of a part's hole. */
-interface PartHole {
-  readonly holeMm: number;
-  readonly holePlusMm: number | null;
-  readonly holeMinusMm: number | null;
-}
-
-/** Smallest and largest hole in mm that a part takes. */
-export type HoleBand = Readonly<Record<'holeLowMm' | 'holeHighMm', number>>;
-
-/** The part's own band, or the usual one where the catalogue gives none. */
-export function holeBand(part: PartHole): HoleBand {
-  const { plusMm, minusMm } = deviations(part);
-  return { holeLowMm: part.holeMm - minusMm, holeHighMm: part.holeMm + plusMm };
-}
+import type { HoleBand } from '../hole-band.ts';
 
 /** Do holes between two sizes in mm keep within the band? False for what is no number. */
 export function staysIn({ holeLowMm, holeHighMm }: HoleBand, smallestMm: number, largestMm: number): boolean {
@@ -29,17 +10,15 @@ export function staysIn({ holeLowMm, holeHighMm }: HoleBand, smallestMm: number,
 }
 
 /** The part's hole as a drawing calls it out: "5.60 +0.08/-0 mm", "0.2205 +0.0031/-0 in". */
-export function showCallOut(part: PartHole, units: LengthUnit): string {
-  const { plusMm, minusMm } = deviations(part);
+export function showCallOut(holeMm: number, { holeLowMm, holeHighMm }: HoleBand, units: LengthUnit): string {
   const show = (mm: number) => (units === 'mm' ? mm.toFixed(2) : (mm / 25.4).toFixed(4));
   const deviation = (mm: number) => (mm === 0 ? '0' : show(mm));
-  return `${show(part.holeMm)} +${deviation(plusMm)}/-${deviation(minusMm)} ${units}`;
+  return `${show(holeMm)} +${deviation(holeHighMm - holeMm)}/-${deviation(holeMm - holeLowMm)} ${units}`;
 }
 
-/** The list's own unit: a hole in inches, as a fraction or by drill size is called out in inches; a silent list gets the shop's unit. */
+/** A hole written in inches, as a fraction or by drill size is called out in inches, any other in the shop's unit. */
 export function callOutUnits({ writtenIn }: HoleReading, shopUnits: LengthUnit): LengthUnit {
-  if (writtenIn === null) return shopUnits;
-  return writtenIn === 'mm' ? shopUnits : 'in';
+  return writtenIn === null || writtenIn === 'mm' ? shopUnits : 'in';
 }
 
 /** Least and most in mm, plus or minus, to which thermal cutting of class 1 keeps a hole of this size, over the sheets of the table. */
@@ -48,8 +27,4 @@ export function laserTolerance(holeMm: number): { readonly leastMm: number; read
     holeMm <= 3 ? nominalTo3Mm : holeMm <= 10 ? nominalTo10Mm : nominalTo35Mm,
   );
   return { leastMm: Math.min(...inSheets), mostMm: Math.max(...inSheets) };
-}
-
-function deviations({ holePlusMm, holeMinusMm }: PartHole) {
-  return { plusMm: holePlusMm ?? USUAL_PLUS_MM, minusMm: holeMinusMm ?? USUAL_MINUS_MM };
 }

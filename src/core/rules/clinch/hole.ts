@@ -2,9 +2,10 @@ import { isAtLeast, isAtMost } from '../../calc/closeness.ts';
 import type { Judgement } from '../../model/finding.ts';
 import type { Line } from '../../model/line.ts';
 import type { ShopSettings } from '../../model/shop.ts';
+import { type HoleBand, holeBandOf } from '../hole-band.ts';
 import type { Rule, Subject } from '../rule.ts';
 import { LENGTH_NOT_READ, LENGTH_NOT_READ_EXAMPLES, unreadLength } from '../unread-length.ts';
-import { callOutUnits, type HoleBand, holeBand, laserTolerance, showCallOut, staysIn } from './hole-band.ts';
+import { callOutUnits, laserTolerance, showCallOut, staysIn } from './hole-band.ts';
 
 /** Does the hole keep within the band of the part? */
 export const hole: Rule = {
@@ -12,7 +13,7 @@ export const hole: Rule = {
   title: 'Hole',
   summary: "The hole is within the part's own band.",
   reason: 'A hole too large leaves the groove unfilled; one too small shaves the shank or buckles the sheet.',
-  reads: ['partNumber', 'hole', 'description', 'finish', 'note'],
+  reads: ['partNumber', 'hole', 'description', 'note'],
   needs: ['practice-hole-band', 'practice-laser-hole', 'iso-9013-class-1'],
   texts: {
     ...LENGTH_NOT_READ('hole'),
@@ -71,12 +72,12 @@ export const hole: Rule = {
   check({ line, fastener, shop }: Subject): Judgement | null {
     if (!fastener) return null;
     const { partNumber, holeMm } = fastener;
+    const band = holeBandOf(fastener);
     const cites = ['practice-hole-band'];
-    if (holeMm === null) return { outcome: 'unknown', says: 'no-hole', words: { partNumber }, cites };
-    const band = holeBand({ ...fastener, holeMm });
-    const words = { callOut: showCallOut({ ...fastener, holeMm }, callOutUnits(line.hole, shop.units)) };
+    if (holeMm === null || band === null) return { outcome: 'unknown', says: 'no-hole', words: { partNumber }, cites };
+    const words = { callOut: showCallOut(holeMm, band, callOutUnits(line.hole, shop.units)) };
     const { mm, how } = line.hole;
-    if (how === 'blank') return { outcome: shop.silence, says: 'call-out', values: band, words, cites };
+    if (how === 'blank') return { outcome: shop.silence, says: 'call-out', values: { ...band }, words, cites };
     if (how !== 'size' || mm === null) return unreadLength(line.hole, cites);
     return { words, cites, ...(judgeNominal(mm, band) ?? judgeTolerance(line, mm, band, shop)) };
   },

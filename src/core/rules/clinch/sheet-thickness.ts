@@ -4,6 +4,8 @@ import type { Fastener } from '../../model/fastener.ts';
 import type { Judgement } from '../../model/finding.ts';
 import type { ShopSettings } from '../../model/shop.ts';
 import type { ThicknessReading } from '../../model/thickness.ts';
+import { findCited } from '../../reference/index.ts';
+import { showValue } from '../../say/show-value.ts';
 import { judgeTogether, SOME_TEXTS } from '../each-candidate.ts';
 import type { Rule, Sheet, Subject } from '../rule.ts';
 import { NO_THICKNESS, quoted } from '../texts.ts';
@@ -20,7 +22,7 @@ export const sheetThickness: Rule = {
     ...SOME_TEXTS,
     holds: {
       brief: '{thicknessMm}, needs {sheetMinMm:unit}',
-      full: 'Sheet {thicknessMm}, needs {sheetMinMm:unit}; even the thinnest that the mill may deliver, {thinnestMm:unit}, is enough{assumed}.',
+      full: 'Sheet {thicknessMm}, needs {sheetMinMm:unit}; even the thinnest that the mill may deliver, {thinnestMm:unit}, is enough{assumed}. {other}',
     },
     'holds-untold': {
       brief: '{thicknessMm}, needs {sheetMinMm:unit}',
@@ -28,15 +30,15 @@ export const sheetThickness: Rule = {
     },
     'holds-nominal': {
       brief: '{thicknessMm}, may be {thinnestMm:unit}',
-      full: 'Sheet {thicknessMm}, needs {sheetMinMm:unit}: holds by nominal; may be delivered {thinnestMm:unit}{assumed}.',
+      full: 'Sheet {thicknessMm}, needs {sheetMinMm:unit}: holds by nominal; may be delivered {thinnestMm:unit}{assumed}. {other}',
     },
     thinnest: {
       brief: 'Sheet may be {thinnestMm}, needs {sheetMinMm:unit}',
-      full: 'Sheet {thicknessMm} may be delivered {thinnestMm}{assumed} and {sheetMinMm:unit} is needed: order to minimum thickness, or measure.',
+      full: 'Sheet {thicknessMm} may be delivered {thinnestMm}{assumed} and {sheetMinMm:unit} is needed: order to minimum thickness, or measure. {other}',
     },
     thin: {
       brief: 'Sheet {thicknessMm}, needs {sheetMinMm:unit}',
-      full: 'Sheet {thicknessMm}, needs {sheetMinMm:unit}: {shortfallMm:unit} too thin. {stock}A part for thinner sheet would cure it too.',
+      full: 'Sheet {thicknessMm}, needs {sheetMinMm:unit}: {shortfallMm:unit} too thin. {other}{stock}A part for thinner sheet would cure it too.',
     },
     thick: {
       brief: 'Sheet {thicknessMm}, takes {sheetMaxMm:unit} at most',
@@ -100,7 +102,10 @@ function judgeSheet(
   const values = { thicknessMm, sheetMinMm, ...(thinnestMm === null ? {} : { thinnestMm }) };
   const cites = ['practice-nominal-sheet', ...(thinnestTable ? [thinnestTable] : [])];
   if (!isAtLeast(thicknessMm, sheetMinMm)) {
-    const words = { stock: thinnestThatWouldDo(sheetMinMm, sheet, writtenIn) };
+    const words = {
+      stock: thinnestThatWouldDo(sheetMinMm, sheet, writtenIn),
+      other: byOtherGauge(sheet, sheetMinMm, shop),
+    };
     return {
       outcome: 'fails',
       says: 'thin',
@@ -114,7 +119,10 @@ function judgeSheet(
     return { outcome: 'fails', says: 'thick', values: { ...values, sheetMaxMm }, cites };
   }
   if (thinnestMm === null) return { outcome: 'holds', says: 'holds-untold', values, cites };
-  const words = { assumed: sheet.thinnestAssumed ? ` (${sheet.thinnestAssumed})` : '' };
+  const words = {
+    assumed: sheet.thinnestAssumed ? ` (${sheet.thinnestAssumed})` : '',
+    other: byOtherStandard(sheet, sheetMinMm, shop),
+  };
   if (isAtLeast(thinnestMm, sheetMinMm)) return { outcome: 'holds', says: 'holds', values, words, cites };
   return shop.judgeThicknessAt === 'thinnest'
     ? { outcome: 'marginal', says: 'thinnest', values, words, cites }
@@ -124,4 +132,19 @@ function judgeSheet(
 function thinnestThatWouldDo(sheetMinMm: number, { entry }: Sheet, writtenIn: ThicknessReading['writtenIn']): string {
   const stock = findStockThickness(sheetMinMm, entry?.family ?? null, writtenIn);
   return stock ? `The thinnest stock sheet that would do is ${stock.name}. ` : '';
+}
+
+/** The other gauge table in use for this metal, where the sheet would be thick enough by it. */
+function byOtherGauge({ otherThickness }: Sheet, sheetMinMm: number, { units }: ShopSettings): string {
+  if (!otherThickness || !isAtLeast(otherThickness.mm, sheetMinMm)) return '';
+  const { mm, name } = otherThickness;
+  return `By the other table in use (${name}) it would be ${showValue('otherMm', mm, units)} ${units} and thick enough: ask for the thickness. `;
+}
+
+/** The other side's mill tolerance, where judging at the thinnest would come out otherwise by it. */
+function byOtherStandard({ thinnestMm, otherThinnest }: Sheet, sheetMinMm: number, shop: ShopSettings): string {
+  if (shop.judgeThicknessAt !== 'thinnest' || thinnestMm === null || !otherThinnest) return '';
+  if (isAtLeast(thinnestMm, sheetMinMm) === isAtLeast(otherThinnest.mm, sheetMinMm)) return '';
+  const table = findCited(otherThinnest.table)?.title ?? otherThinnest.table;
+  return `By ${table} it may be delivered ${showValue('otherMm', otherThinnest.mm, shop.units)} ${shop.units}. `;
 }

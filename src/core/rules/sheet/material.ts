@@ -14,7 +14,7 @@ export const material: Rule = {
     named: { brief: '{sheet}', full: 'Sheet understood as {sheet}. {remarks}' },
     assumed: {
       brief: '{sheet}, assumed',
-      full: 'No condition is given: taken as {sheet}, the condition in which it is sold. {remarks}',
+      full: 'Sheet taken as {sheet}, the condition in which it is sold. {remarks}',
     },
     vague: {
       brief: '“{text}” could be {count} metals',

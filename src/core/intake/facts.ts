@@ -1,0 +1,129 @@
+import { NO_FACTS, type PressedWhen, type WorkFacts } from '../model/facts.ts';
+import { oneFinish } from './facts-finish.ts';
+import { findHoleProcess } from './facts-hole.ts';
+import { type AskedLoads, findCellLoads, findLoads } from './facts-loads.ts';
+import { readFinishes, type SheetFinish, type ToldFinishes } from './facts-owner.ts';
+import { findEnvironment, findWelding } from './facts-place.ts';
+import { findRimWork, namesHole } from './facts-rim.ts';
+import { findMating, findScrew } from './facts-screw.ts';
+import { findWrongSide, isHoleMasked } from './facts-side.ts';
+import { isBlankCell, plainCell } from './size-words.ts';
+
+/** Cells whose words say something of the work and the service; all as listed. */
+export interface FactCells {
+  readonly finish: string;
+  readonly note: string;
+  readonly description: string;
+  readonly hole: string;
+  readonly load: string;
+  /** Finish words of the cell that names the sheet's metal. */
+  readonly sheetFinish?: string;
+  /** Heading over the load cell: it may name the load and its unit. */
+  readonly loadHeading?: string;
+}
+
+/**
+ * What the words of a row say beyond its columns, in English and the obvious German and French. Only what is written counts: what is
+ * denied ("do not deburr"), could be two things, or lacks its unit is null.
+ */
+export function readFacts(cells: FactCells): WorkFacts {
+  const finish = plainText(cells.finish);
+  const note = plainText(cells.note);
+  const description = plainText(cells.description);
+  const hole = plainText(cells.hole);
+  const load = plainText(cells.load);
+  const sheet = plainText(cells.sheetFinish ?? '');
+  if (!/\p{L}/u.test(finish + note + description + hole + load + sheet)) {
+    return load === '' ? NO_FACTS : { ...NO_FACTS, ...loadFacts(note, load, cells) };
+  }
+  return {
+    ...NO_FACTS,
+    ...finishFacts(finish, note, description, sheet),
+    ...holeFacts(hole, note, finish, description),
+    ...loadFacts(note, load, cells),
+    ...serviceFacts(note, finish, description),
+  };
+}
+
+function plainText(text: string): string {
+  const plain = text.trim() === '' ? '' : text.split(/\r?\n/).map(plainCell).filter(Boolean).join('\n');
+  return isBlankCell(plain) ? '' : plain;
+}
+
+type FinishFacts = Pick<WorkFacts, 'sheetFinish' | 'sheetFinishUm' | 'fastenerFinish' | 'pressedWhen'>;
+
+function finishFacts(finish: string, note: string, description: string, sheet: string): FinishFacts {
+  const told = [
+    readFinishes(finish, 'finish'),
+    readFinishes(note, 'note'),
+    readFinishes(description, 'description'),
+    readFinishes(sheet, 'sheet'),
+  ];
+  const sheetFinish = findSheetFinish(told);
+  return {
+    sheetFinish: sheetFinish?.kind ?? null,
+    sheetFinishUm: sheetFinish?.um ?? null,
+    fastenerFinish: oneFinish(told.find(({ fastener }) => fastener.length > 0)?.fastener ?? []),
+    pressedWhen: findPressedWhen(told),
+  };
+}
+
+/** The finish that the order of work is about goes before the others. */
+function findSheetFinish(told: readonly ToldFinishes[]): SheetFinish | null {
+  const all = told.flatMap(({ sheet }) => sheet);
+  const ordered = told.flatMap((cell) => cell.ordered ?? []);
+  const kind = oneFinish(ordered.map((finish) => finish.kind)) ?? oneFinish(all.map((finish) => finish.kind));
+  if (!kind) return null;
+  return { kind, um: [...ordered, ...all].find((finish) => finish.kind === kind && finish.um !== null)?.um ?? null };
+}
+
+/** Cells that contradict each other say nothing. */
+function findPressedWhen(told: readonly ToldFinishes[]): PressedWhen | null {
+  const said = new Set(told.flatMap(({ order }) => order?.when ?? []));
+  const [when = null] = said.size === 1 ? said : [];
+  return when;
+}
+
+type HoleFacts = Pick<WorkFacts, 'rimWork' | 'holeProcess' | 'holeMasked' | 'wrongSide'>;
+
+/** A description is about the fastener: of the hole it speaks only where it says so. */
+function holeFacts(hole: string, note: string, finish: string, description: string): HoleFacts {
+  const aboutHole = namesHole(description) ? description : '';
+  const texts = [hole, note, finish, aboutHole].filter(Boolean);
+  return {
+    rimWork: texts.map(findRimWork).find((word) => word !== null) ?? null,
+    holeProcess: findHoleProcess([hole, note, aboutHole].filter(Boolean).join('\n')),
+    holeMasked: texts.some(isHoleMasked),
+    wrongSide: [note, finish, description].map(findWrongSide).find((words) => words !== null) ?? null,
+  };
+}
+
+type LoadFacts = Pick<WorkFacts, 'requiredPushOutN' | 'requiredTorqueOutNm' | 'tighteningNm' | 'screw' | 'matingMm'>;
+
+function loadFacts(note: string, load: string, { description, loadHeading = '' }: FactCells): LoadFacts {
+  const asked = [findCellLoads(load, loadHeading), findLoads(note)];
+  const joint = [note, load, aboutScrew(plainText(description))].filter(Boolean);
+  return {
+    requiredPushOutN: firstOf(asked, 'pushOutN'),
+    requiredTorqueOutNm: firstOf(asked, 'torqueOutNm'),
+    tighteningNm: firstOf(asked, 'tighteningNm'),
+    screw: joint.map(findScrew).find((screw) => screw !== null) ?? null,
+    matingMm: joint.map(findMating).find((mm) => mm !== null) ?? null,
+  };
+}
+
+function firstOf(asked: readonly AskedLoads[], key: keyof AskedLoads): number | null {
+  return asked.map((loads) => loads[key]).find((value) => value !== null) ?? null;
+}
+
+/** "Clinch nut M4 for screw M4x12": a description that begins with a screw names the fastener itself. */
+function aboutScrew(description: string): string {
+  return /\b(?:for|with|takes|accepts|f[üu]r|mit|pour|avec)\b.*/isu.exec(description)?.[0] ?? '';
+}
+
+function serviceFacts(note: string, finish: string, description: string): Pick<WorkFacts, 'environment' | 'welding'> {
+  return {
+    environment: findEnvironment([note, finish, description].join('\n')),
+    welding: findWelding(note) ?? findWelding(finish),
+  };
+}

@@ -1,0 +1,34 @@
+import type { Subject } from '../rule.ts';
+import { groupBy, nameRows } from './group.ts';
+
+const NAMED_DESCRIPTIONS = 3;
+
+/** For each row whose description has another beside it: the others. */
+export function describedOtherwise(
+  rows: readonly Subject[],
+): ReadonlyMap<Subject, { otherRows: string; others: string }> {
+  const same = groupBy(rows, ({ line }) => plainWords(line.description) || null);
+  const words = same.flatMap((group) => {
+    const others = same
+      .slice(0, NAMED_DESCRIPTIONS + 1)
+      .filter((other) => other !== group)
+      .slice(0, NAMED_DESCRIPTIONS);
+    if (others.length === 0) return [];
+    const quoted = others.map((other) => `“${other[0]?.line.description.trim()}” in ${nameRows(other)}`).join('; ');
+    const said = { otherRows: nameRows(others.flatMap((other) => other.slice(0, 1))), others: quoted };
+    return group.map((subject) => [subject, said] as const);
+  });
+  return new Map(words);
+}
+
+/** The words of a cell for comparing: their order, case and commas make no difference. */
+export function plainWords(text: string): string {
+  return (
+    text
+      .normalize('NFKC')
+      .toUpperCase()
+      .match(/[\p{L}\p{N}.,/]*[\p{L}\p{N}]/gu) ?? []
+  )
+    .sort()
+    .join(' ');
+}

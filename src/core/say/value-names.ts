@@ -1,0 +1,45 @@
+/** What the values of findings are called in a table; the unit stands in the key. */
+const NAMES: Readonly<Record<string, string>> = {
+  thicknessMm: 'sheet',
+  thinnestMm: 'thinnest',
+  sheetMinMm: 'minimum sheet',
+  sheetMaxMm: 'maximum sheet',
+  shortfallMm: 'short by',
+  shankMm: 'shank',
+  proudMm: 'stands proud by',
+  otherMm: 'or',
+  holeMm: 'hole',
+  holeLowMm: 'hole from',
+  holeHighMm: 'hole to',
+  smallestMm: 'comes out from',
+  largestMm: 'comes out to',
+  offMm: 'off by',
+  closedHoleMm: 'closed hole',
+  edgeMm: 'edge',
+  edgeMinMm: 'least edge',
+  spacingMm: 'spacing',
+  spacingMinMm: 'least spacing',
+  bendMm: 'to bend',
+  bendMinMm: 'least to bend',
+  fastenerHrb: 'fastener at least, HRB',
+  sheetHrbTypical: 'sheet typical, HRB',
+  sheetHrbMax: 'sheet at most, HRB',
+  sheetHrbLimit: 'catalogue limit, HRB',
+  marginTypical: 'margin typical',
+  marginWorst: 'margin worst',
+  scatter: 'scatter',
+  forceKn: 'force',
+  pressKn: 'press',
+  requiredN: 'required',
+  ratedN: 'rated',
+  requiredNm: 'required',
+  ratedNm: 'rated',
+  anodicDifferenceV: 'anodic difference',
+  limitV: 'limit',
+  engagedThreads: 'engaged threads',
+};
+
+/** A value's name in words; the key itself where it has none. */
+export function nameOfValue(key: string): string {
+  return NAMES[key] ?? key;
+}
