@@ -23,7 +23,7 @@ export class AppHost {
   #address = '';
 
   async start(): Promise<void> {
-    if (!existsSync(resolve(ROOT, 'dist/index.html')))
+    if (!existsSync(resolve(ROOT, 'dist/app/index.html')))
       throw new Error('The app is not built: run npm run build first.');
     this.#server = await preview({ root: ROOT, preview: { port: 0, host: '127.0.0.1' }, logLevel: 'error' });
     this.#address = this.#server.resolvedUrls?.local[0] ?? '';

@@ -12,6 +12,7 @@ import { readFacts } from './facts.ts';
 import { parseHole } from './hole.ts';
 import { parseMaterial } from './material.ts';
 import { parseQuantity } from './quantity.ts';
+import { rememberCells } from './remember.ts';
 import { isLooseHardware, seemsToBe } from './rows.ts';
 import { parseThickness } from './thickness.ts';
 
@@ -81,9 +82,12 @@ function createPicker(cells: readonly string[], flags: CellFlags, columns: reado
   };
 }
 
+const readFactsOnce = rememberCells(readFacts);
+const describeOnce = rememberCells(describe);
+
 function readWords(cell: PickCell, material: MaterialReading): WorkFacts {
   const load = cell('load');
-  return readFacts({
+  return readFactsOnce({
     finish: cell('finish').text,
     note: cell('note').text,
     description: cell('description').text,
@@ -96,7 +100,7 @@ function readWords(cell: PickCell, material: MaterialReading): WorkFacts {
 
 function readDescription(cell: PickCell): DescribedFastener {
   const [thread, length] = [cell('thread'), cell('length')];
-  return describe({
+  return describeOnce({
     description: cell('description').text,
     thread: thread.spoiled ? '' : thread.text,
     length: length.spoiled ? '' : length.text,

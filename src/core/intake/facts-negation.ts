@@ -2,7 +2,8 @@
 const DENIAL = String.raw`(?:\bnot\b|n['’]t\b|\bdont\b|\bno\b|\bnever\b|\bwithout\b|\bw\/o\b|\bavoid\b|\bnon\b|\bnor\b|\bfree (?:of|from)\b|\bnicht\b|\bkeine?[nmrs]?\b|\bohne\b|\bne pas\b|\bsans\b|\bpas (?:de|d['’])|\bni\b|\baucune?\b)`;
 
 /** Words that may stand between a denial and what it denies: "holes must not be deburred", "no hole chamfer". */
-const BETWEEN = String.raw`(?:to|be|been|is|are|any|the|a|an|of|these|this|all|hole|holes|bore|edge|edges|rim|mounting|clinch|fastener|should|must|shall|der|die|das|den|dem|les?|la|trous?)`;
+const BETWEEN =
+  '(?:to|be|been|is|are|any|the|a|an|of|these|this|all|hole|holes|bore|edge|edges|rim|mounting|clinch|fastener|should|must|shall|der|die|das|den|dem|les?|la|trous?)';
 
 const DENIED_BEFORE = new RegExp(String.raw`${DENIAL}(?:[\s:('"-]+${BETWEEN}\b)*[\s:('"-]*$`, 'i');
 

@@ -109,7 +109,7 @@ function order(one: Step, other: Step, oneIsFirst: boolean): WorkOrder {
 const FASTENER = 'hardware|fasteners?|nuts?|studs?|stand-?offs?|inserts?|pins?|muttern?|bolzen|[ée]crous?';
 const PRESS_WORDS = [
   String.raw`press(?:ed|ing)?(?![- ]?(?:brake|force|load|tool|side|fit (?:nut|stud|pin)))(?![- ]in (?:${FASTENER})\b)`,
-  String.raw`install(?:ed|ing|ation|s)?(?! (?:side|force|tool|face))|insert(?:ed|ing|ion)?(?! (?:nut|stud))`,
+  'install(?:ed|ing|ation|s)?(?! (?:side|force|tool|face))|insert(?:ed|ing|ion)?(?! (?:nut|stud))',
   String.raw`(?<!self-)clinch(?:ed|ing)?(?! ?(?:${FASTENER}|holes?)\b)|assembl(?:e|ed|ing|y)|assy|mount(?:ed)?(?! holes?)`,
   String.raw`(?<!check |press |verify |gauge |thread |for )fit(?:ted|ting)?|add(?:ed|ing)?|set(?:ting)?|einpress\p{L}*|ein[sz]u?pressen|eingepresst\p{L}*`,
   String.raw`(?:ein)?montage|montier\p{L}*|pos(?:er?|[ée]e?s?)|sert(?:ir|ie?s?|issage)|insertion`,

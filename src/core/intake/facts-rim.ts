@@ -2,7 +2,7 @@ import { isDenied } from './facts-negation.ts';
 
 /** Work that takes away the metal at the rim of a hole. */
 const RIM_WORDS = [
-  String.raw`de[- ]?burr?(?:ed|ing|s)?|remove (?:all |any |the )?(?:sharp )?burrs?|csk(?:['’]?d|s)?|c[ '’/-]?s[iu]nk(?:ed|ing|s)?|counter[- ]?s[iu]nk(?:s|ing)?|⌵`,
+  "de[- ]?burr?(?:ed|ing|s)?|remove (?:all |any |the )?(?:sharp )?burrs?|csk(?:['’]?d|s)?|c[ '’/-]?s[iu]nk(?:ed|ing|s)?|counter[- ]?s[iu]nk(?:s|ing)?|⌵",
   String.raw`chamf(?:\.|er(?:ed|ing|s)?)?|chmfr|break (?:the )?(?:sharp )?(?:edges? of (?:the |all )?holes?|hole edges?)`,
   'entgrat(?:en|et|ung)|(?:an|ver|auf)?(?:gesenkt|senken|senkung(?:en)?)|fasen?|(?:an)?gefast|anfasen',
   '[ée]bavur(?:er|[ée]e?s?|age)|frais(?:ur(?:er?|[ée]e?s?|age))|chanfrein(?:er|[ée]e?s?|s)?',

@@ -4,8 +4,9 @@ import { parseThreadAndLength } from '../units/thread.ts';
 import { believedLength } from './fastener-length.ts';
 
 const THREAD = String.raw`(?:M ?\d{1,2}|#?\d{1,2}-\d{2}|#\d{1,2}|no\. ?\d{1,2}|\d\/\d{1,2}"?-\d{2})`;
-const SCREW = String.raw`(?:(?<!captive |panel |retained |retractable )(?:screws?|bolts?|schrauben?|vis|tornillos?|viti?)(?! (?:holes?|head)))`;
-const WITH = String.raw`(?:fasten(?:s|ed)?|fixed|fixes|secured|bolted|screwed|mates?|mating|used|attached|attaches) (?:with|by)`;
+const SCREW =
+  '(?:(?<!captive |panel |retained |retractable )(?:screws?|bolts?|schrauben?|vis|tornillos?|viti?)(?! (?:holes?|head)))';
+const WITH = '(?:fasten(?:s|ed)?|fixed|fixes|secured|bolted|screwed|mates?|mating|used|attached|attaches) (?:with|by)';
 const SCREW_FIRST = new RegExp(
   String.raw`(?<![\p{L}])(?:${SCREW}|${WITH})[^;.\d]{0,20}?(?<![\p{L}\d])(?=${THREAD})`,
   'iu',

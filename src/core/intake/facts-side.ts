@@ -13,7 +13,8 @@ export function isHoleMasked(text: string): boolean {
   });
 }
 
-const COATED_FACE = String.raw`(?:the )?(?:(?:powder[- ]?)?coated|(?:pre-?)?painted|paint|powder|plated|anodi[sz]ed|finish(?:ed)?|burr(?:ed)?|die) (?:side|face|surface)`;
+const COATED_FACE =
+  '(?:the )?(?:(?:powder[- ]?)?coated|(?:pre-?)?painted|paint|powder|plated|anodi[sz]ed|finish(?:ed)?|burr(?:ed)?|die) (?:side|face|surface)';
 const PRESSED = String.raw`(?:press|install|insert|fit|clinch|assembl|mount|push)\p{L}*`;
 const WRONG_SIDE = [
   new RegExp(

@@ -18,8 +18,8 @@ export const FINISH_WORDS: readonly FinishWord[] = [
     'zinc (?:alloy|die[- ]?cast)',
   ),
   word(null, String.raw`mech(?:anical(?:ly)?|\.)?[- ](?:plated |applied )?(?:zinc|galvani[sz]ed)(?: plat\p{L}*)?`),
-  word(null, String.raw`nickel (?:silver|alloy)`, String.raw`powder(?:ed)? metal\p{L}*`),
-  word('paint', String.raw`zinc[- ]rich (?:primer|paint)`),
+  word(null, 'nickel (?:silver|alloy)', String.raw`powder(?:ed)? metal\p{L}*`),
+  word('paint', 'zinc[- ]rich (?:primer|paint)'),
   word(
     'zinc-flake',
     String.raw`(?:zinc|zn)(?:[- /]?al(?:umini?um)?)?[- ]flake\p{L}*`,
@@ -33,7 +33,7 @@ export const FINISH_WORDS: readonly FinishWord[] = [
     'hdg',
     String.raw`feuerverzink\p{L}*`,
   ),
-  word('hot-dip-zinc', String.raw`galvanis[ée]e?s? [àa] chaud`),
+  word('hot-dip-zinc', 'galvanis[ée]e?s? [àa] chaud'),
   word('chromium-plate', String.raw`nickel[- /]chrom(?:e|ium)(?:[- ]plat\p{L}*)?`),
   word(
     'zinc-electroplate',
@@ -48,24 +48,20 @@ export const FINISH_WORDS: readonly FinishWord[] = [
     String.raw`cadmium(?:[- ]plat\p{L}*)?`,
     String.raw`cad\.?[- ](?:plat\p{L}*|pl\b|yellow|clear)`,
   ),
-  word('cadmium-electroplate', String.raw`cd[- ]plat\p{L}*`, String.raw`cadmi[ée]e?s?`),
+  word('cadmium-electroplate', String.raw`cd[- ]plat\p{L}*`, 'cadmi[ée]e?s?'),
   word(
     'nickel-plate',
     String.raw`(?:electroless )?nickel(?:[- ]plat\p{L}*)?|enp|ni[- ]plat\p{L}*|vernickel\p{L}*|nickel[ée]e?s?`,
   ),
   word('tin-plate', String.raw`tin[- ](?:electro)?plat\p{L}*|tinned|sn[- ]plat\p{L}*|verzinn\p{L}*|[ée]tam[ée]e?s?`),
-  word(
-    null,
-    String.raw`(?:tri(?:valent)?|hex(?:avalent)?)[- ]?chrom\p{L}*`,
-    String.raw`chrom(?:e|ium)[- ]?(?:free|vi|6)`,
-  ),
+  word(null, String.raw`(?:tri(?:valent)?|hex(?:avalent)?)[- ]?chrom\p{L}*`, 'chrom(?:e|ium)[- ]?(?:free|vi|6)'),
   word('chromium-plate', String.raw`chrom(?:e|ium)[- ]?plat\p{L}*|chromed?|verchrom\p{L}*|chrom[ée]e?s?`),
   word('passivated', String.raw`passivat\p{L}*|passivi[eé]r?\p{L}*|(?:astm )?a ?967`),
   word(
     'hard-anodised',
     String.raw`hard[- ]?(?:coat(?:ed)? )?anod\p{L}*|hard[- ]?coat(?:ed|ing)?|hart(?:elox|anod)\p{L}*`,
     String.raw`anod\p{L}*[^;.\p{L}]{0,4}(?:[\w-]+ ){0,3}type (?:iii|3)|type (?:iii|3),? (?:hard )?(?:coat )?anod\p{L}*`,
-    String.raw`anodis[ée]e?s? dure?s?|anodisation dure`,
+    'anodis[ée]e?s? dure?s?|anodisation dure',
   ),
   word('anodised', String.raw`anodi[sz]\p{L}*|anod\.?|elox\p{L}+|mil-(?:a|prf)-8625`),
   word(
