@@ -73,12 +73,12 @@ const FREE_TEXT: ReadonlySet<string> = new Set([
   'note',
 ]);
 
-/** A thickness in millimetres needs no metal to be read, nor does its comparison with a minimum. */
+/** A thickness in millimetres needs no metal to be read, nor does its comparison with a minimum, nor a hole with its band. */
 function isRequired(rule: Rule, field: string): boolean {
   if (FREE_TEXT.has(field)) return false;
-  const readsMetalForGaugesOnly = rule.id === 'sheet/thickness-read' || rule.id === 'clinch/sheet-thickness';
+  const metalIsAside = ['sheet/thickness-read', 'clinch/sheet-thickness', 'clinch/hole'];
   const readsThicknessForAdviceOnly = rule.id === 'clinch/hardness' && field === 'thickness';
-  return !(readsMetalForGaugesOnly && field === 'material') && !readsThicknessForAdviceOnly;
+  return !(metalIsAside.includes(rule.id) && field === 'material') && !readsThicknessForAdviceOnly;
 }
 
 describe('a rule that breaks', () => {

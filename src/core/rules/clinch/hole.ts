@@ -2,10 +2,13 @@ import { isAtLeast, isAtMost } from '../../calc/closeness.ts';
 import type { Judgement } from '../../model/finding.ts';
 import type { Line } from '../../model/line.ts';
 import type { ShopSettings } from '../../model/shop.ts';
+import { isCoatedFirst } from '../finish/finish-build.ts';
+import { isMillCoated } from '../finish/mill-coated.ts';
 import { type HoleBand, holeBandOf } from '../hole-band.ts';
 import type { Rule, Subject } from '../rule.ts';
-import { LENGTH_NOT_READ, LENGTH_NOT_READ_EXAMPLES, unreadLength } from '../unread-length.ts';
+import { LENGTH_NOT_READ_EXAMPLES, unreadLength } from '../unread-length.ts';
 import { callOutUnits, laserTolerance, showCallOut, staysIn } from './hole-band.ts';
+import { holeTexts } from './hole-texts.ts';
 
 /** Does the hole keep within the band of the part? */
 export const hole: Rule = {
@@ -13,48 +16,9 @@ export const hole: Rule = {
   title: 'Hole',
   summary: "The hole is within the part's own band.",
   reason: 'A hole too large leaves the groove unfilled; one too small shaves the shank or buckles the sheet.',
-  reads: ['partNumber', 'hole', 'description', 'note'],
+  reads: ['partNumber', 'hole', 'description', 'note', 'finish', 'material'],
   needs: ['practice-hole-band', 'practice-laser-hole', 'iso-9013-class-1'],
-  texts: {
-    ...LENGTH_NOT_READ('hole'),
-    within: {
-      brief: '{holeMm}, in {holeLowMm} to {holeHighMm:unit}',
-      full: 'Hole {holeMm:unit} is within {holeLowMm} to {holeHighMm:unit}.',
-    },
-    'by-nominal': {
-      brief: '{holeMm}, in {holeLowMm} to {holeHighMm:unit}',
-      full: 'Hole {holeMm:unit} is within {holeLowMm} to {holeHighMm:unit} by its nominal size. Call out the band of the part, {callOut}: a general tolerance is too wide for it.',
-    },
-    'by-nominal-laser': {
-      brief: '{holeMm}, in {holeLowMm} to {holeHighMm:unit}; laser-cut',
-      full: 'Hole {holeMm:unit} is within {holeLowMm} to {holeHighMm:unit} by its nominal size. A laser keeps such a hole to plus or minus {laserLeastMm} to {laserMostMm:unit}, by sheet thickness (ISO 9013 class 1): that cannot keep the band. Call out {callOut}, and punch, drill or ream it.',
-    },
-    'within-general': {
-      brief: '{holeMm}, in {holeLowMm} to {holeHighMm:unit}',
-      full: 'Hole {holeMm:unit} has no tolerance of its own; with plus or minus {generalMm:unit} by the shop settings it stays within {holeLowMm} to {holeHighMm:unit}.',
-    },
-    'leaves-general': {
-      brief: 'General tolerance leaves the band',
-      full: 'Hole {holeMm:unit} has no tolerance of its own; with plus or minus {generalMm} by the shop settings it may come out {smallestMm} to {largestMm:unit}, and {holeLowMm} to {holeHighMm:unit} is needed. Call out {callOut}.',
-    },
-    over: {
-      brief: 'Hole {holeMm} is {offMm:unit} too large',
-      full: 'Hole {holeMm:unit} is {offMm:unit} too large: {holeLowMm} to {holeHighMm:unit} is needed. Call out {callOut}.',
-    },
-    under: {
-      brief: 'Hole {holeMm} is {offMm:unit} too small',
-      full: 'Hole {holeMm:unit} is {offMm:unit} too small: {holeLowMm} to {holeHighMm:unit} is needed. Call out {callOut}.',
-    },
-    leaves: {
-      brief: 'Hole tolerance leaves the band',
-      full: 'Hole {holeMm:unit} may come out {smallestMm} to {largestMm:unit}, and {holeLowMm} to {holeHighMm:unit} is needed. Call out {callOut}.',
-    },
-    'call-out': { brief: 'Hole to call out: {callOut}', full: 'The list gives no hole. Call out hole {callOut}.' },
-    'no-hole': {
-      brief: 'No hole in the catalogue',
-      full: 'The catalogue gives no mounting hole for {partNumber}: its hole and tolerance would settle this.',
-    },
-  },
+  texts: holeTexts,
   examples: [
     { cells: { hole: '5.6 +0.08/-0' }, outcome: 'holds', says: 'within' },
     { cells: { hole: '5.6' }, outcome: 'holds', says: 'by-nominal' },
@@ -64,12 +28,18 @@ export const hole: Rule = {
     { cells: { hole: '5.75' }, outcome: 'fails', says: 'over' },
     { cells: { hole: '5.5' }, outcome: 'fails', says: 'under' },
     { cells: { hole: '5.6 ±0.1' }, outcome: 'marginal', says: 'leaves' },
+    {
+      cells: { hole: '5.8', finish: 'sheet: powder coat 80 um, press after coating' },
+      outcome: 'note',
+      says: 'before-coating',
+    },
     { cells: { hole: '' }, outcome: 'note', says: 'call-out' },
     { cells: { hole: '' }, shop: { silence: 'unknown' }, outcome: 'unknown', says: 'call-out' },
     { cells: { hole: '5.6' }, part: { holeMm: null }, outcome: 'unknown', says: 'no-hole' },
     ...LENGTH_NOT_READ_EXAMPLES('hole', '5.6 in'),
   ],
-  check({ line, fastener, shop }: Subject): Judgement | null {
+  check(subject: Subject): Judgement | null {
+    const { line, fastener, shop } = subject;
     if (!fastener) return null;
     const { partNumber, holeMm } = fastener;
     const band = holeBandOf(fastener);
@@ -79,15 +49,22 @@ export const hole: Rule = {
     const { mm, how } = line.hole;
     if (how === 'blank') return { outcome: shop.silence, says: 'call-out', values: { ...band }, words, cites };
     if (how !== 'size' || mm === null) return unreadLength(line.hole, cites);
+    if (isAboveBand(mm, band) && isCoatedFirst(line.facts) && !isMillCoated(subject)) {
+      return { outcome: 'note', says: 'before-coating', values: { holeMm: mm, ...band }, cites };
+    }
     return { words, cites, ...(judgeNominal(mm, band) ?? judgeTolerance(line, mm, band, shop)) };
   },
 };
+
+function isAboveBand(holeMm: number, { holeHighMm }: HoleBand): boolean {
+  return !isAtMost(holeMm, holeHighMm);
+}
 
 /** What a nominal outside the band decides, whatever the tolerance. */
 function judgeNominal(holeMm: number, band: HoleBand): Judgement | null {
   const { holeLowMm, holeHighMm } = band;
   const values = { holeMm, ...band };
-  if (!isAtMost(holeMm, holeHighMm))
+  if (isAboveBand(holeMm, band))
     return { outcome: 'fails', says: 'over', values: { ...values, offMm: holeMm - holeHighMm } };
   if (!isAtLeast(holeMm, holeLowMm))
     return { outcome: 'fails', says: 'under', values: { ...values, offMm: holeLowMm - holeMm } };

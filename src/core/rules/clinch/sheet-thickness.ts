@@ -6,9 +6,10 @@ import type { ShopSettings } from '../../model/shop.ts';
 import type { ThicknessReading } from '../../model/thickness.ts';
 import { findCited } from '../../reference/index.ts';
 import { showValue } from '../../say/show-value.ts';
-import { judgeTogether, SOME_TEXTS } from '../each-candidate.ts';
+import { judgeTogether } from '../each-candidate.ts';
 import type { Rule, Sheet, Subject } from '../rule.ts';
-import { NO_THICKNESS, quoted } from '../texts.ts';
+import { quoted } from '../texts.ts';
+import { sheetThicknessTexts } from './sheet-thickness-texts.ts';
 
 /** Is the sheet thick enough to fill the groove, and not too thick for the part? */
 export const sheetThickness: Rule = {
@@ -18,38 +19,7 @@ export const sheetThickness: Rule = {
   reason: 'In too thin a sheet the collar stands proud, the fastener is loose, or the panel warps under the press.',
   reads: ['partNumber', 'thickness', 'material'],
   needs: ['practice-nominal-sheet'],
-  texts: {
-    ...SOME_TEXTS,
-    holds: {
-      brief: '{thicknessMm}, needs {sheetMinMm:unit}',
-      full: 'Sheet {thicknessMm}, needs {sheetMinMm:unit}; even the thinnest that the mill may deliver, {thinnestMm:unit}, is enough{assumed}. {other}',
-    },
-    'holds-untold': {
-      brief: '{thicknessMm}, needs {sheetMinMm:unit}',
-      full: 'Sheet {thicknessMm}, needs {sheetMinMm:unit}. No mill tolerance is on file for this sheet.',
-    },
-    'holds-nominal': {
-      brief: '{thicknessMm}, may be {thinnestMm:unit}',
-      full: 'Sheet {thicknessMm}, needs {sheetMinMm:unit}: holds by nominal; may be delivered {thinnestMm:unit}{assumed}. {other}',
-    },
-    thinnest: {
-      brief: 'Sheet may be {thinnestMm}, needs {sheetMinMm:unit}',
-      full: 'Sheet {thicknessMm} may be delivered {thinnestMm}{assumed} and {sheetMinMm:unit} is needed: order to minimum thickness, or measure. {other}',
-    },
-    thin: {
-      brief: 'Sheet {thicknessMm}, needs {sheetMinMm:unit}',
-      full: 'Sheet {thicknessMm}, needs {sheetMinMm:unit}: {shortfallMm:unit} too thin. {other}{stock}A part for thinner sheet would cure it too.',
-    },
-    thick: {
-      brief: 'Sheet {thicknessMm}, takes {sheetMaxMm:unit} at most',
-      full: 'Sheet {thicknessMm}, the part takes {sheetMaxMm:unit} at most. A part for thicker sheet would cure it.',
-    },
-    'no-minimum': {
-      brief: 'No minimum sheet in the catalogue',
-      full: 'The catalogue gives no minimum sheet for {partNumber}: its minimum sheet thickness would settle this.',
-    },
-    'no-thickness': NO_THICKNESS,
-  },
+  texts: sheetThicknessTexts,
   examples: [
     { cells: { material: 'DC01', thickness: '2' }, outcome: 'holds', says: 'holds' },
     { cells: { material: 'brass', thickness: '2' }, outcome: 'holds', says: 'holds-untold' },

@@ -41,3 +41,9 @@ function findRange(finish: FinishKind): Build | null {
   const least = rows.map(({ minUm }) => minUm);
   return { leastUm: Math.min(...least), mostUm: Math.max(...least, ...rows.map(({ maxUm }) => maxUm ?? 0)) };
 }
+
+/** True where a coating is put on the sheet, hole and all, before the fastener is pressed, so that the listed hole is not the one it meets. */
+export function isCoatedFirst({ sheetFinish, pressedWhen, holeMasked, ...facts }: WorkFacts): boolean {
+  if (sheetFinish === null || pressedWhen !== 'after-finish' || holeMasked || THIN_FILMS.has(sheetFinish)) return false;
+  return buildOf({ sheetFinish, pressedWhen, holeMasked, ...facts }) !== null;
+}

@@ -9,7 +9,7 @@ export const holeClosingTexts: Readonly<Record<string, Text>> = {
   },
   inside: {
     brief: 'Coated hole {closed}, at least {holeLowMm:unit}',
-    full: 'Hole {holeMm:unit}{smallest} with {finish} of {build} a side is {closed} {unit}, and at least {holeLowMm:unit} is needed.',
+    full: 'Hole {holeMm:unit}{smallest} with {finish} of {build} a side is {closed} {unit}, and {holeLowMm} to {holeHighMm:unit} is needed.',
   },
   closed: {
     brief: 'Coating closes hole to {closed}, needs {holeLowMm:unit}',
@@ -18,6 +18,14 @@ export const holeClosingTexts: Readonly<Record<string, Text>> = {
   'may-close': {
     brief: 'Coating may close hole to {closedHoleMm}',
     full: 'Hole {holeMm:unit}{smallest} with {finish} of {build} a side may close to {closed} {unit}, and at least {holeLowMm:unit} is needed. The build of the coating in the hole would settle this; mask hole and seat, or {make}.',
+  },
+  open: {
+    brief: 'Coated hole {open}, takes {holeHighMm:unit} at most',
+    full: 'Hole {holeMm:unit} with {finish} of {build} a side still measures {open} {unit}, and {holeLowMm} to {holeHighMm:unit} is needed: {make}.',
+  },
+  'may-stay-open': {
+    brief: 'Coated hole may measure {open}',
+    full: 'Hole {holeMm:unit} with {finish} of {build} a side may still measure {open} {unit}, and {holeHighMm:unit} is the most: {make}. A tighter hole, or the build of the coating, would settle this.',
   },
   'call-out': {
     brief: 'Coated hole: {holeLowMm} to {holeHighMm:unit}',

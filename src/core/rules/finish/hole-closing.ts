@@ -3,6 +3,7 @@ import { closedHoleMm } from '../../calc/coating-closing.ts';
 import type { Judgement, Values, Words } from '../../model/finding.ts';
 import type { HoleReading } from '../../model/hole.ts';
 import type { LengthUnit } from '../../model/list.ts';
+import type { Outcome } from '../../model/outcome.ts';
 import { showValue } from '../../say/show-value.ts';
 import { type HoleBand, holeBandOf } from '../hole-band.ts';
 import type { Rule, Subject } from '../rule.ts';
@@ -28,11 +29,17 @@ export const holeClosing: Rule = {
       says: 'thin',
     },
     {
-      cells: { finish: 'sheet: powder coat 80 um, press after coating', hole: '5.8 +0.05/-0' },
+      cells: { finish: 'sheet: powder coat 80 um, press after coating', hole: '5.8 +0.03/-0' },
       outcome: 'holds',
       says: 'inside',
     },
     { cells: { finish: 'sheet: powder coat 80 um, press after coating' }, outcome: 'fails', says: 'closed' },
+    { cells: { finish: 'sheet: powder coat 80 um, press after coating', hole: '6' }, outcome: 'fails', says: 'open' },
+    {
+      cells: { finish: 'sheet: powder coat 80 um, press after coating', hole: '5.8 +0.1/-0' },
+      outcome: 'marginal',
+      says: 'may-stay-open',
+    },
     {
       cells: { finish: 'sheet: powder coat, press after coating', hole: '5.7' },
       outcome: 'marginal',
@@ -76,23 +83,27 @@ export const holeClosing: Rule = {
   },
 };
 
-/** Judged at the smallest hole that the list allows. A hole that closes altogether counts as 0. */
+/** Outside by its nominal under any build fails; outside at an end of its tolerance or of the build is marginal. A hole that closes altogether counts as 0. */
 function judgeClosing(hole: HoleReading, build: Build, band: HoleBand, words: Words, units: LengthUnit): Judgement {
   const holeMm = hole.mm ?? Number.NaN;
-  const before = hole.lowMm ?? holeMm;
-  const smallest = closedHoleMm(before, build.mostUm) ?? 0;
-  const largest = closedHoleMm(before, build.leastUm) ?? 0;
-  const values: Values = { holeMm, closedHoleMm: smallest, holeLowMm: band.holeLowMm };
+  const [low, high] = [hole.lowMm ?? holeMm, hole.highMm ?? holeMm];
+  const left = (before: number, um: number) => closedHoleMm(before, um) ?? 0;
+  const smallest = left(low, build.mostUm);
+  const values: Values = { holeMm, closedHoleMm: smallest, ...band };
   const said: Words = {
     ...words,
     build: build.leastUm === build.mostUm ? `${build.mostUm} µm` : `${build.leastUm} to ${build.mostUm} µm`,
-    smallest: before < holeMm ? ` (${showValue('holeMm', before, units)} at its smallest)` : '',
-    closed: showRange(smallest, largest, units),
+    smallest: low < holeMm ? ` (${showValue('holeMm', low, units)} at its smallest)` : '',
+    closed: showRange(smallest, left(low, build.leastUm), units),
+    open: showRange(left(high, build.mostUm), left(high, build.leastUm), units),
     make: holeToMake(build, band, units) ?? 'press first',
   };
-  if (isAtLeast(smallest, band.holeLowMm)) return { outcome: 'holds', says: 'inside', values, words: said };
-  if (!isAtLeast(largest, band.holeLowMm)) return { outcome: 'fails', says: 'closed', values, words: said };
-  return { outcome: 'marginal', says: 'may-close', values, words: said };
+  const judged = (outcome: Outcome, says: string): Judgement => ({ outcome, says, values, words: said });
+  if (!isAtLeast(left(holeMm, build.leastUm), band.holeLowMm)) return judged('fails', 'closed');
+  if (!isAtMost(left(holeMm, build.mostUm), band.holeHighMm)) return judged('fails', 'open');
+  if (!isAtLeast(smallest, band.holeLowMm)) return judged('marginal', 'may-close');
+  if (!isAtMost(left(high, build.leastUm), band.holeHighMm)) return judged('marginal', 'may-stay-open');
+  return judged('holds', 'inside');
 }
 
 /** The hole to cut so that it ends within the band under any build; null where the builds differ by more than the band is wide. */
