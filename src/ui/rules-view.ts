@@ -32,6 +32,15 @@ export class RulesView extends LitElement {
         cursor: pointer;
         font-size: var(--reading);
       }
+      summary span {
+        display: block;
+        margin-left: 17px;
+      }
+      .formula {
+        padding: 8px 12px;
+        border-left: 2px solid var(--blue);
+        background: var(--blue-ground);
+      }
       summary code {
         margin-left: 8px;
         color: var(--soft);
@@ -106,10 +115,10 @@ export class RulesView extends LitElement {
   /** `examples` are bodies of a table: one a row, or several rows that belong together. */
   #rule(rule: RuleCard, examples: readonly TemplateResult[]): TemplateResult {
     return html`<details data-rule=${rule.id} ?open=${rule.id === this.openRule}>
-      <summary>${rule.title}<code>${rule.id}</code></summary>
+      <summary>${rule.title}<code>${rule.id}</code><span class="soft small">${rule.summary}</span></summary>
       <div>
-        <p>${rule.summary}</p>
-        <p class="soft">${rule.reason}</p>
+        <p>${rule.reason}</p>
+        ${rule.formula ? html`<p class="formula">${rule.formula}</p>` : ''}
         <table>
           <thead><tr><th scope="col">Example</th><th scope="col">Outcome</th><th scope="col">What it says</th></tr></thead>
           ${examples}

@@ -73,6 +73,8 @@ export interface RuleCard {
   readonly summary: string;
   /** Why it matters, in one or two sentences. */
   readonly reason: string;
+  /** How it decides, as a formula or comparison in words and symbols; for checks that calculate. */
+  readonly formula?: string;
   /** Parts of the line it looks at; an edit elsewhere leaves its finding alone. */
   readonly reads: readonly Field[];
   /** Tables and practices it may cite. */

@@ -17,6 +17,8 @@ export const bend: Rule = {
   summary: 'The hole and the flange of the part are clear of the nearest bend.',
   reason:
     'Near a bend the hole is drawn oval and the sheet is no longer flat: the flange cannot seat and the groove does not fill.',
+  formula:
+    'clear = distance to the outside face - hole / 2 - (inside radius + t), in sheet thicknesses t from the bend tangent.',
   reads: ['partNumber', 'bend', 'hole', 'thickness', 'material'],
   needs: CITES,
   texts: BEND_TEXTS,

@@ -9,6 +9,7 @@ export const edge: Rule = {
   title: 'Edge distance',
   summary: 'From hole centre to sheet edge there is at least the edge distance of the part.',
   reason: 'Too near the edge the sheet bulges outwards instead of flowing into the groove.',
+  formula: 'hole centre to edge >= edge distance of the part.',
   reads: ['partNumber', 'edge'],
   needs: ['practice-edge-distance'],
   texts: {

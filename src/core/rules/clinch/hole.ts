@@ -16,6 +16,7 @@ export const hole: Rule = {
   title: 'Hole',
   summary: "The hole is within the part's own band.",
   reason: 'A hole too large leaves the groove unfilled; one too small shaves the shank or buckles the sheet.',
+  formula: 'hole - minus <= listed hole <= hole + plus, with the tolerance of the catalogue, else +0.08/-0 mm.',
   reads: ['partNumber', 'hole', 'description', 'note', 'finish', 'material'],
   needs: ['practice-hole-band', 'practice-laser-hole', 'iso-9013-class-1'],
   texts: holeTexts,

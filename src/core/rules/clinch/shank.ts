@@ -10,6 +10,7 @@ export const shank: Rule = {
   title: 'Shank',
   summary: 'The shank of a flush part is no longer than the sheet is thick.',
   reason: 'A shank longer than the sheet stands proud on the far side and keeps the next part from lying flat.',
+  formula: 'shank <= thinnest sheet holds; shank <= nominal sheet is marginal; longer fails.',
   reads: ['partNumber', 'thickness', 'material'],
   needs: ['practice-flush-shank'],
   texts: {

@@ -17,6 +17,7 @@ export const sheetThickness: Rule = {
   title: 'Sheet thickness',
   summary: "The sheet is at least as thick as the part's minimum and no thicker than its maximum.",
   reason: 'In too thin a sheet the collar stands proud, the fastener is loose, or the panel warps under the press.',
+  formula: 'minimum <= nominal sheet <= maximum; thinnest sheet = nominal - mill tolerance.',
   reads: ['partNumber', 'thickness', 'material'],
   needs: ['practice-nominal-sheet'],
   texts: sheetThicknessTexts,

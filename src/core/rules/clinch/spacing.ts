@@ -10,6 +10,7 @@ export const spacing: Rule = {
   summary:
     "From hole centre to the next there is at least the spacing of the part, by default the part's own edge distance.",
   reason: 'Two fasteners too near each other squeeze the same metal: it bulges, and the one pressed first comes loose.',
+  formula: 'centre to centre >= spacing of the catalogue, else the larger edge distance of the two.',
   reads: ['partNumber', 'spacing'],
   needs: ['practice-spacing'],
   texts: {

@@ -13,6 +13,7 @@ export const embrittlement: Rule = {
   summary: 'An electroplated fastener of hardened steel is soft enough to need no baking.',
   reason:
     'Plating drives hydrogen into hard steel, which then breaks without warning. A pressed-in part is always under stress.',
+  formula: 'least fastener hardness in HV against 320, 390 HV and the limit for plating.',
   reads: ['partNumber', 'finish', 'note', 'description', 'hole', 'load'],
   needs: ['embrittlement-thresholds', 'baking-astm-b850', 'practice-class-minimum'],
   texts: embrittlementTexts,

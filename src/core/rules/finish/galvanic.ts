@@ -14,6 +14,8 @@ export const galvanic: Rule = {
   summary: 'Anodic index of fastener and sheet, platings where plated, are within the limit of the environment.',
   reason:
     'Of two metals that touch in the wet the less noble one corrodes: slowly where it is the large sheet, fast where it is the small fastener.',
+  formula:
+    'difference = |anodic index of fastener surface - anodic index of sheet surface|; the higher index is the anode.',
   reads: ['partNumber', 'material', 'finish', 'note', 'description', 'hole', 'load'],
   needs: ['anodic-index', 'anodic-limits', 'galvanic-rules', 'galvanic-disagreements'],
   texts: {

@@ -18,6 +18,7 @@ export const holeClosing: Rule = {
   title: 'Coated hole',
   summary: 'A hole that is coated before pressing is still within the band of the part.',
   reason: 'A coating closes the hole by twice its build: 80 µm of powder by 0.16 mm, twice the usual band.',
+  formula: 'hole left = hole - 2 x build per side.',
   reads: ['partNumber', 'material', 'hole', 'finish', 'note', 'description', 'load'],
   needs: ['finish-build-up', 'practice-hole-band', 'practice-thin-films'],
   texts: holeClosingTexts,

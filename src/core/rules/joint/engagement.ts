@@ -17,6 +17,8 @@ export const engagement: Rule = {
     'The screw fits the thread, engages at least one diameter (or the whole of a lower nut), and does not bottom out.',
   reason:
     'Too few threads strip; a screw on the bottom of a blind standoff pushes it out of the sheet instead of clamping.',
+  formula:
+    'engaged threads = min(screw length - what it clamps, thread of the part) / pitch; at least 1 diameter is wanted.',
   reads: ['partNumber', 'thickness', 'material', 'note', 'load', 'description', 'finish', 'hole'],
   needs: ['thread-minimum-engagement', 'practice-bottoming'],
   texts: {

@@ -9,6 +9,7 @@ export const pushOut: Rule = {
   summary:
     'The catalogue rates push-out in that sheet metal at the required load or more, with the safety factor of the shop.',
   reason: 'Pushed from the thread side, a press-in fastener is held by nothing but the metal in its groove.',
+  formula: 'required push-out x safety factor <= rated push-out for that sheet.',
   reads: ['partNumber', 'material', 'load', 'note', 'description', 'finish', 'hole'],
   needs: ['practice-load-ratings'],
   texts: REQUIRED_LOAD_TEXTS('push-out'),

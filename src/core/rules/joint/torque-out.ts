@@ -9,6 +9,7 @@ export const torqueOut: Rule = {
   summary:
     'The catalogue rates torque-out in that sheet metal at the required torque or more, with the safety factor of the shop.',
   reason: 'A fastener that turns in its hole can be neither tightened nor undone.',
+  formula: 'required torque-out x safety factor <= rated torque-out for that sheet.',
   reads: ['partNumber', 'material', 'load', 'note', 'description', 'finish', 'hole'],
   needs: ['practice-load-ratings'],
   texts: REQUIRED_LOAD_TEXTS('torque-out'),

@@ -22,6 +22,7 @@ export const force: Rule = {
   summary: "The installation force is within the capacity of the shop's press.",
   reason:
     'A part that is not pressed home does not fill its groove; too much force on too thin a sheet warps the panel.',
+  formula: 'installation force <= press capacity; above 80 % of it is noted.',
   reads: ['partNumber', 'material', 'thickness'],
   needs: CITES,
   texts: {
