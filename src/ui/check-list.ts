@@ -1,13 +1,16 @@
 import { css, html, LitElement, type TemplateResult } from 'lit';
 import type { Finding } from '../core/model/finding.ts';
+import type { Outcome } from '../core/model/outcome.ts';
 import { findCited } from '../core/reference/index.ts';
-import { rules } from '../core/rules/index.ts';
+import { listRules, rules } from '../core/rules/index.ts';
 import { shared } from './styles.ts';
 import { verdictShape } from './verdict-mark.ts';
 
-const TITLES = new Map(rules.map(({ id, title }) => [id, title]));
+const TITLES = new Map([...rules, ...listRules].map(({ id, title }) => [id, title]));
 
-/** Every check of a row: outcome, sentence, and what it rests on, one click away. */
+const ORDER: readonly Outcome[] = ['fails', 'unknown', 'marginal', 'note', 'holds'];
+
+/** Every check of a row, the worst first: outcome, sentence, and what it rests on, one click away. */
 export class CheckList extends LitElement {
   static override properties = { findings: { attribute: false } };
   declare findings: readonly Finding[];
@@ -57,7 +60,8 @@ export class CheckList extends LitElement {
   }
 
   override render() {
-    return this.findings.map(
+    const worstFirst = [...this.findings].sort((a, b) => ORDER.indexOf(a.outcome) - ORDER.indexOf(b.outcome));
+    return worstFirst.map(
       (finding) => html`<details>
         <summary>
           <span class="outcome ${finding.outcome}">${verdictShape(finding.outcome, 13)} ${finding.outcome}</span>

@@ -1,12 +1,11 @@
 import { css, html, LitElement, type TemplateResult } from 'lit';
-import type { Outcome } from '../core/model/outcome.ts';
 import type { Table } from '../core/model/table.ts';
 import { findCited, referenceTables } from '../core/reference/index.ts';
 import { practices } from '../core/reference/practices.ts';
 import { listRules, rules } from '../core/rules/index.ts';
-import type { Example, ListExample, RuleCard } from '../core/rules/rule.ts';
+import type { RuleCard } from '../core/rules/rule.ts';
+import { showExample, showListExample } from './rule-examples.ts';
 import { shared } from './styles.ts';
-import { verdictShape } from './verdict-mark.ts';
 
 /** Every check with its reason and examples, and every table with its documents and how far each was confirmed. */
 export class RulesView extends LitElement {
@@ -127,51 +126,6 @@ export class RulesView extends LitElement {
       </div>
     </details>`;
   }
-}
-
-function showExample(rule: RuleCard, { cells, unit, part, shop, outcome, says }: Example): TemplateResult {
-  const given = [
-    ...showCells(cells),
-    ...(unit ? [unit === 'in' ? 'bare numbers in inches' : 'nothing settles the unit'] : []),
-    ...(part === null ? ['a part that is not on file'] : showFields(part)),
-    ...showFields(shop),
-  ];
-  return html`<tbody>
-    <tr>
-      <td>${given.join(', ') || 'the example part'}</td>
-      ${showOutcome(rule, outcome, says)}
-    </tr>
-  </tbody>`;
-}
-
-/** Rows of one list, each with what is said of it. */
-function showListExample(rule: RuleCard, { rows, parts = {}, expect }: ListExample): TemplateResult {
-  return html`<tbody class="list">
-    ${rows.map((cells, index) => {
-      const given = [...showCells(cells), ...showFields(parts[cells.partNumber ?? ''])];
-      const [outcome, says] = expect[index] ?? [];
-      return html`<tr>
-        <td>Row ${index + 2}: ${given.join(', ') || 'the example row'}</td>
-        ${outcome && says ? showOutcome(rule, outcome, says) : html`<td class="soft" colspan="2">nothing</td>`}
-      </tr>`;
-    })}
-  </tbody>`;
-}
-
-function showOutcome({ texts }: RuleCard, outcome: Outcome, says: string): TemplateResult {
-  return html`<td><span class="outcome ${outcome}">${verdictShape(outcome, 13)} ${outcome}</span></td>
-    <td class="soft">${texts[says]?.brief ?? says}</td>`;
-}
-
-function showCells(cells: Example['cells']): readonly string[] {
-  return Object.entries(cells).map(([role, text]) => (text === '' ? `${role} blank` : `${role} “${text}”`));
-}
-
-function showFields(fields: object | undefined): readonly string[] {
-  return Object.entries(fields ?? {}).map(
-    ([key, value]) =>
-      `${key} ${value !== null && typeof value === 'object' ? JSON.stringify(value) : (value ?? 'not given')}`,
-  );
 }
 
 function showTable(table: Table<unknown>): TemplateResult {

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { runRule } from '../../src/core/engine/audit-line.ts';
+import { exampleSubject, findingFor } from '../../src/core/engine/example.ts';
 import { NO_FACTS, type WorkFacts } from '../../src/core/model/facts.ts';
 import { bend } from '../../src/core/rules/clinch/bend.ts';
 import { hole } from '../../src/core/rules/clinch/hole.ts';
@@ -9,7 +10,6 @@ import { spacing } from '../../src/core/rules/clinch/spacing.ts';
 import { force } from '../../src/core/rules/press/force.ts';
 import type { Example, Rule } from '../../src/core/rules/rule.ts';
 import { gaugeMetal } from '../../src/core/rules/sheet/gauge-metal.ts';
-import { exampleSubject, findingFor } from './example-subject.ts';
 
 type Row = Omit<Example, 'outcome' | 'says'>;
 

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { runRule } from '../../src/core/engine/audit-line.ts';
+import { exampleSubject } from '../../src/core/engine/example.ts';
 import { NO_FACTS, type WorkFacts } from '../../src/core/model/facts.ts';
 import type { Fastener } from '../../src/core/model/fastener.ts';
 import type { Finding } from '../../src/core/model/finding.ts';
@@ -13,7 +14,6 @@ import { tightening } from '../../src/core/rules/joint/tightening.ts';
 import { torqueOut } from '../../src/core/rules/joint/torque-out.ts';
 import type { Example, Rule } from '../../src/core/rules/rule.ts';
 import { agrees, readTable } from '../outside/read-table.ts';
-import { exampleSubject } from './example-subject.ts';
 
 type Row = Partial<Omit<Example, 'outcome' | 'says'>> & { readonly facts?: Partial<WorkFacts> };
 

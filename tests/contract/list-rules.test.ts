@@ -1,11 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { decide, runListRule } from '../../src/core/engine/audit-line.ts';
+import { exampleSubjects } from '../../src/core/engine/example.ts';
 import { ROLES } from '../../src/core/model/list.ts';
 import { findCited } from '../../src/core/reference/index.ts';
 import { listRules } from '../../src/core/rules/index.ts';
 import type { ListExample, ListRule, Subject } from '../../src/core/rules/rule.ts';
-import { exampleSubjects } from './example-subject.ts';
 
 describe.each(listRules.map((rule) => [rule.id, rule] as const))('%s', (_, rule) => {
   it('is named area/thing and says what it asks and why', () => {

@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { auditLine, decide } from '../../src/core/engine/audit-line.ts';
+import { exampleSubject, findingFor } from '../../src/core/engine/example.ts';
 import { ROLES } from '../../src/core/model/list.ts';
 import { findCited } from '../../src/core/reference/index.ts';
 import { rules } from '../../src/core/rules/index.ts';
 import type { Rule } from '../../src/core/rules/rule.ts';
-import { exampleSubject, findingFor } from './example-subject.ts';
 
 describe.each(rules.map((rule) => [rule.id, rule] as const))('%s', (_, rule) => {
   it('is named area/thing and says what it asks and why', () => {

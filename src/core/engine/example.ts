@@ -1,11 +1,11 @@
-import { auditLine } from '../../src/core/engine/audit-line.ts';
-import { subjectFor } from '../../src/core/engine/prepare.ts';
-import { buildLine } from '../../src/core/intake/build-line.ts';
-import type { Fastener } from '../../src/core/model/fastener.ts';
-import type { Finding } from '../../src/core/model/finding.ts';
-import type { Column, Role } from '../../src/core/model/list.ts';
-import { DEFAULT_SHOP } from '../../src/core/model/shop.ts';
-import type { Example, ListExample, Rule, Subject } from '../../src/core/rules/rule.ts';
+import { buildLine } from '../intake/build-line.ts';
+import type { Fastener } from '../model/fastener.ts';
+import type { Finding } from '../model/finding.ts';
+import type { Column, Role } from '../model/list.ts';
+import { DEFAULT_SHOP } from '../model/shop.ts';
+import type { Example, ListExample, ListRule, Rule, Subject } from '../rules/rule.ts';
+import { auditLine, runListRule } from './audit-line.ts';
+import { subjectFor } from './prepare.ts';
 
 /** A complete catalogued part, invented for the examples; an example changes what it is about. */
 export const EXAMPLE_PART: Fastener = {
@@ -94,4 +94,14 @@ export function exampleSubjects({ rows, parts = {} }: Omit<ListExample, 'expect'
     const given = partNumber === EXAMPLE_PART.partNumber ? {} : parts[partNumber];
     return exampleSubject({ cells, part: given ? { partNumber, ...given } : null }, index + 2);
   });
+}
+
+/** What a rule over the whole list says of each row of an example; undefined for rows of which it says nothing. */
+export function listFindingsFor(
+  rule: ListRule,
+  example: Omit<ListExample, 'expect'>,
+): readonly (Finding | undefined)[] {
+  const subjects = exampleSubjects(example);
+  const findings = runListRule(rule, subjects);
+  return subjects.map((subject) => findings.get(subject));
 }
