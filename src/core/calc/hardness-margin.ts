@@ -4,27 +4,33 @@ export interface HardnessMargin {
   readonly typical: number;
   /** Fastener minimum less hardest sheet; null where no maximum is published. */
   readonly worst: number | null;
-  /** Scatter of both values together, in points. */
-  readonly scatter: number;
+  /** Scatter of fastener and typical sheet together, in points. */
+  readonly typicalScatter: number;
+  /** Scatter of fastener and hardest sheet together, in points. */
+  readonly worstScatter: number;
   /** True: the sheet lies below the foot of its scale, so both margins are "more than". */
   readonly moreThan: boolean;
 }
 
 /**
- * Does the margin suffice? fails: typical < needed - u; holds: worst >= needed + u, or >= needed - u where practice lends weight
- * (the trade's table says yes for that sheet in its commercial condition); marginal between. Without a maximum the typical margin
- * has to be twice the needed one. Source: common practice, no source.
+ * Does the margin suffice? fails: typical < needed - u. holds: worst >= needed + u; or worst >= needed - u where practice lends
+ * weight (the trade's table says yes for that sheet in its commercial condition) and the typical margin is met in full, so that
+ * practice excuses a hard coil but not a hard alloy. marginal: between, and where the sheet is too soft for its scale: the margin
+ * is then larger by nobody knows how much, which proves no failure. Without a maximum the typical margin has to be twice the
+ * needed one. Source: common practice, no source.
  */
 export function judgeMargin(
   margin: HardnessMargin,
   needed: number,
   usualPair: boolean,
 ): 'holds' | 'marginal' | 'fails' {
-  const { typical, worst, scatter } = margin;
-  if (!Number.isFinite(typical) || !Number.isFinite(scatter)) throw new Error('a hardness margin is not a number');
-  if (typical < needed - scatter) return 'fails';
-  if (worst === null) return typical >= 2 * needed + scatter ? 'holds' : 'marginal';
-  return worst >= (usualPair ? needed - scatter : needed + scatter) ? 'holds' : 'marginal';
+  const { typical, worst, typicalScatter, worstScatter, moreThan } = margin;
+  if (![typical, typicalScatter, worstScatter].every(Number.isFinite))
+    throw new Error('a hardness margin is not a number');
+  if (typical < needed - typicalScatter) return moreThan ? 'marginal' : 'fails';
+  if (worst === null) return typical >= 2 * needed + typicalScatter ? 'holds' : 'marginal';
+  const practiceHelps = usualPair && typical >= needed;
+  return worst >= (practiceHelps ? needed - worstScatter : needed + worstScatter) ? 'holds' : 'marginal';
 }
 
 /**

@@ -1,5 +1,6 @@
 import type { AlloyEntry } from '../model/sheet.ts';
 import type { Hardness } from '../units/hardness.ts';
+import { scatterOf } from './hardness-scatter.ts';
 import { metalClassOf, type RockwellB, toRockwellB } from './rockwell-b.ts';
 
 /** Typical and highest hardness of a sheet on Rockwell B, each with the hardness it came from. */
@@ -19,18 +20,22 @@ const ALUMINIUM_ALLOWANCE = 4;
  * can refuse but never pass a row by a maximum it does not have; a maximum off the scale counts as none. Null where nothing is published on a scale that converts.
  */
 export function sheetHardness(entry: AlloyEntry): SheetHardness | null {
-  const metal = metalClassOf(entry.family);
   const typicalGiven = entry.typical ?? entry.min ?? entry.max;
-  const on = typicalGiven && toRockwellB(typicalGiven, metal);
+  const on = typicalGiven && onRockwellB(typicalGiven, entry);
   if (!typicalGiven || !on) return null;
   const typical = { given: typicalGiven, on };
   if (entry.max) {
-    const max = toRockwellB(entry.max, metal);
+    const max = onRockwellB(entry.max, entry);
     return { typical, max: max && { given: entry.max, on: max, assumed: false }, table: '' };
   }
   if (entry.family !== 'aluminium') return { typical, max: null, table: '' };
   const allowed: RockwellB = on.below ? on : { ...on, hrb: on.hrb + ALUMINIUM_ALLOWANCE };
   return { typical, max: { given: typicalGiven, on: allowed, assumed: true }, table: '' };
+}
+
+function onRockwellB(given: Hardness, { family, hrbFromStrength }: AlloyEntry): RockwellB | null {
+  const on = toRockwellB(given, metalClassOf(family));
+  return on && hrbFromStrength ? { ...on, scatter: scatterOf('MPa') } : on;
 }
 
 /** The same sheet by the other respected table, where one gives other numbers; null where there is only one answer. */

@@ -8,10 +8,15 @@ import { isBlankCell, plainCell } from './size-words.ts';
 
 /** The thread of a text with the length behind it; null when it names none, or several ("M4, replaces 8-32"). */
 export function findOneThread(text: string): ThreadAndLength | null {
-  const first = /\d/.test(text) ? parseThreadAndLength(text) : null;
+  const first = /\d/.test(text) ? parseThreadAndLength(withAlloysApart(text)) : null;
   if (!first) return null;
   const others = startsOfWords(text).map((start) => parseThread(text.slice(start))?.name ?? first.thread.name);
   return others.every((name) => name === first.thread.name) ? first : null;
+}
+
+/** "M4x10 316" is no length of "10 316". */
+function withAlloysApart(text: string): string {
+  return text.replace(/(?<=x ?[\d.,/]*\d) (?=\d{3,4}(?![\d.,/]))/gi, ', ');
 }
 
 /** Where a thread could begin: after a blank, comma or bracket, but not behind the "x" before a length. */

@@ -42,7 +42,7 @@ export function findLoads(text: string): AskedLoads {
 }
 
 const UNNAMED =
-  /^(?:(?:≥|>=?|min(?:imum|\.)?|at least|load|force|required|req['’]?d|axial|design|and|und|et|mind(?:estens|\.)?|[/,&+:=]|\s)*)$/i;
+  /^(?:(?:≥|>=?|min(?:imum|\.)?|at least|load|force|required|req['’]?d|axial|design|and|und|et|mind(?:estens|\.)?|in (?:steel|stainless|alumini?um|alu?|[0-9]{4}\S*)|[/,&+:=]|\s)*)$/i;
 const ANY = new RegExp(String.raw`(?<![\d.,])(${NUMBER}) ?(?:(${TORQUE})|(${FORCE}))`, 'giu');
 
 /**

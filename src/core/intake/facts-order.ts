@@ -10,13 +10,16 @@ export interface WorkOrder {
 }
 
 /**
- * Whether a text has the fastener pressed before or after a finish: "press before powder coat", "anodize after insertion", "zinc
- * plate, then press", "nach dem Lackieren einpressen". Of a plating before and a paint after, the paint counts. Null when it says
- * nothing or contradicts itself.
+ * What a text says of pressing before or after a finish: "press before powder coat", "anodize after insertion", "zinc plate, then
+ * press", "nach dem Lackieren einpressen". Empty when it says nothing of the kind.
  */
-export function findOrder(text: string, finishes: readonly NamedFinish[]): WorkOrder | null {
-  if (!MAY_SAY.test(text)) return null;
-  const orders = sentencesOf(text).flatMap(({ start, end }) => ordersIn(text, start, end, finishes));
+export function findOrders(text: string, finishes: readonly NamedFinish[]): readonly WorkOrder[] {
+  if (!MAY_SAY.test(text)) return [];
+  return sentencesOf(text).flatMap(({ start, end }) => ordersIn(text, start, end, finishes));
+}
+
+/** The order that counts: of a plating before and a paint after, the paint. Null for none, or for a contradiction. */
+export function chooseOrder(orders: readonly WorkOrder[]): WorkOrder | null {
   const isOne = new Set(orders.map(({ when }) => when)).size < 2;
   return (isOne ? orders[0] : orders.find(isPaintedLast)) ?? null;
 }

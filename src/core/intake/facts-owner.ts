@@ -1,7 +1,7 @@
 import type { FinishKind } from '../model/facts.ts';
 import { parseLength, parseNumber } from '../units/length.ts';
 import { findFinishes, type NamedFinish, readFinish } from './facts-finish.ts';
-import { findOrder, type WorkOrder } from './facts-order.ts';
+import { chooseOrder, findOrders, type WorkOrder } from './facts-order.ts';
 
 /** Cells that may name a finish: each speaks of the fastener or of its sheet in its own way. */
 export type FinishCell = 'finish' | 'note' | 'description' | 'sheet';
@@ -31,10 +31,11 @@ const NOTHING: ToldFinishes = { sheet: [], fastener: [], order: null, ordered: n
 export function readFinishes(text: string, cell: FinishCell): ToldFinishes {
   if (text === '') return NOTHING;
   const all = findFinishes(text);
-  const order = findOrder(text, all);
-  const isOfSheet = (finish: NamedFinish) => order?.finish === finish || isSheets(text, finish, cell);
+  const orders = findOrders(text, all);
+  const order = chooseOrder(orders);
+  const isOfSheet = (one: NamedFinish) => orders.some(({ finish }) => finish === one) || isSheets(text, one, cell);
   const sheet = all.filter(isOfSheet);
-  const plain = cell === 'finish' && all.length === 0 ? readFinish(text) : null;
+  const plain = cell === 'finish' && all.length === 0 && !NOT_FILLED_IN.test(text) ? readFinish(text) : null;
   return {
     sheet: sheet.map((finish) => withBuild(text, finish, all)),
     fastener: plain ? [plain] : all.filter((finish) => !sheet.includes(finish)).map(({ kind }) => kind),
@@ -43,11 +44,14 @@ export function readFinishes(text: string, cell: FinishCell): ToldFinishes {
   };
 }
 
+/** In a list, unlike a catalogue, these may mean that nobody has thought of it. */
+const NOT_FILLED_IN = /^(?:none|blank)\b/i;
+
 const ON_ANY_SHEET: readonly FinishKind[] = ['powder-coat', 'paint'];
 const ON_SHEET: readonly FinishKind[] = ['anodised', 'hard-anodised', 'chem-film'];
 
 const SHEET_WORD =
-  /(?<![\p{L}])(?:sheets?|panels?|chassis|covers?|brackets?|doors?|enclosures?|cabinets?|weldments?|(?<!(?:zinc|zn|nickel|ni|tin|chrome|cad|cadmium|silver|gold|copper|electro)[ -]?)plates?|(?:base)?blech\p{L}*|geh[äa]use|t[ôo]les?)(?![\p{L}])/iu;
+  /(?<![\p{L}])(?:(?:sheets?|panels?)(?!(?: metal)? (?:screws?|fasteners?|nuts?|studs?))|chassis|covers?|brackets?|doors?|enclosures?|cabinets?|weldments?|(?<!(?:zinc|zn|nickel|ni|tin|chrome|cad|cadmium|silver|gold|copper|electro)[ -]?)plates?|(?:base)?blech\p{L}*|geh[äa]use|t[ôo]les?)(?![\p{L}])/iu;
 const FASTENER_WORD =
   /(?<![\p{L}])(?:fasteners?|hardware|nuts?|studs?|stand-?offs?|spacers?|inserts?|pins?|screws?|muttern?|bolzen|[ée]crous?)(?![\p{L}])/iu;
 

@@ -23,14 +23,14 @@ export function namesHole(text: string): boolean {
   return HOLE.test(text);
 }
 
-const HOLE = /(?<!\p{L})(?:holes?|bores?|l[öo]ch(?:er)?|bohrung(?:en)?|trous?|per[çc]ages?)(?!\p{L})/iu;
+const HOLE_WORDS = String.raw`(?:holes?|bores?|l[öo]ch(?:er)?n?|bohrung(?:en)?|trous?|per[çc]ages?)(?!\p{L})`;
+const HOLE = new RegExp(String.raw`(?<!\p{L})${HOLE_WORDS}`, 'iu');
 
 function sentences(text: string): readonly string[] {
   return text.split(/;|\n|\.(?=\s|$)(?<!\b(?:incl|excl|min|max|dia|approx)\.)/i);
 }
 
 function rimWordsIn(sentence: string): readonly string[] {
-  if (isElsewhere(sentence)) return [];
   let deniedTo = -1;
   return [...sentence.matchAll(RIM)].flatMap((match) => {
     const [word] = match;
@@ -39,29 +39,28 @@ function rimWordsIn(sentence: string): readonly string[] {
     const behind = sentence.slice(end);
     const goesOn = deniedTo >= 0 && isSameList(sentence.slice(deniedTo, match.index), behind);
     if (goesOn || isDenied(before, behind)) deniedTo = end;
-    return deniedTo === end || isHead(before, behind) || isOtherPlace(behind) ? [] : [word];
+    return deniedTo === end || isHead(before, behind) || isElsewhere(word, before, behind) ? [] : [word];
   });
 }
 
 const OUTER =
-  /\b(?:outer|outside|external|exterior) (?:\p{L}+ )?(?:edges?|contours?|profiles?|corners?)\b|\b(?:outline|perimeter|periphery|contours?|profile)\b|\bedges? only\b|\bonly (?:the )?edges?\b|au(?:ß|ss)en(?:kant|kontur|rand)|\bumriss|\bnur kanten|\bcontour|bords? ext/iu;
-const BUT_HOLES =
-  /\b(?:except|excluding|excl|but|not|other than|away from|au(?:ß|ss)er|sauf|nicht|without)\b[^;]*?(?<!\p{L})(?:holes?|bores?|l[öo]ch(?:er)?n?|bohrung(?:en)?|trous?)/iu;
+  /\b(?:outer|outside|external|exterior) (?:\p{L}+ )?(?:edges?|contours?|profiles?|corners?)\b|\b(?:outline|perimeter|periphery|contours?|profile)\b|\bedges? only\b|\bonly (?:the )?edges?\b|au(?:ß|ss)en(?:kant|kontur|rand)|\bumriss|\bnur kanten|bords? ext/iu;
+const OTHER_PLACE =
+  /^\s*(?:all |the )?(?:(?:other|clearance|remaining|vent|tapped|screw|rivet) holes?|(?:panel |sheet )?corners?)\b/i;
+const BUT_HOLES = new RegExp(
+  String.raw`\b(?:(?:except|excluding|excl\.?|other than|all but|au(?:ß|ss)er|sauf)\b[^;]*?(?<!\p{L})|(?:but |, ?)not (?:at |the |any )?(?:clinch |mounting |fastener |hardware |insert )?)${HOLE_WORDS}`,
+  'iu',
+);
 
-/** The outline alone, or everything but the holes. */
-function isElsewhere(sentence: string): boolean {
-  if (/csk|s[iu]nk|senk|frais/i.test(sentence)) return false;
-  return OUTER.test(sentence) ? !HOLE.test(sentence) || BUT_HOLES.test(sentence) : isAllBut(sentence);
+/** The outline alone, other holes, or everything but the holes. */
+function isElsewhere(word: string, before: string, behind: string): boolean {
+  if (OTHER_PLACE.test(behind)) return true;
+  if (/csk|s[iu]n?k|senk|frais|⌵/i.test(word)) return false;
+  const clause = `${before.split(CLAUSE).at(-1)} ${behind.split(CLAUSE)[0]}`;
+  return (OUTER.test(clause) && !HOLE.test(clause)) || BUT_HOLES.test(word + behind);
 }
 
-function isAllBut(sentence: string): boolean {
-  return (
-    /\b(?:all|edges?|everything|part|panel|kanten|alles?|tout|ar[êe]tes)\b/i.test(sentence) && EXCEPT.test(sentence)
-  );
-}
-
-const EXCEPT =
-  /\b(?:(?:except|excluding|excl\.?|other than|all but|au(?:ß|ss)er|sauf)\b[^;]*?(?<!\p{L})|(?:but |, ?)not (?:at |the |any )?(?:clinch |mounting |fastener |hardware |insert )?)(?:holes?|bores?|l[öo]ch(?:er)?n?|bohrung(?:en)?|trous?)/iu;
+const CLAUSE = new RegExp(String.raw`,|\bbut\b|${RIM.source}`, 'iu');
 
 /** "Do not deburr or countersink" forbids both; "do not deburr, csk far side" only the first. */
 function isSameList(between: string, behind: string): boolean {
@@ -74,10 +73,4 @@ function isSameList(between: string, behind: string): boolean {
 function isHead(before: string, behind: string): boolean {
   const isBehind = /^[ -]*(?:head|hd|socket|machine|flat|phillips|torx|screw|scr\b|bolt|m\d)/i.test(behind);
   return isBehind || /(?:screws?|bolts?|vis|head|schrauben?),? $/i.test(before);
-}
-
-function isOtherPlace(behind: string): boolean {
-  return /^\s*(?:all |the )?(?:(?:other|clearance|remaining|vent|tapped|screw|rivet) holes?|(?:panel |sheet )?corners?)\b/i.test(
-    behind,
-  );
 }

@@ -32,7 +32,7 @@ export function findScrew(text: string): WorkFacts['screw'] {
 const SIZE = String.raw`(?<size>(?:\d+[.,]?\d*|[.,]\d+|\d+\/\d+) ?(?:mm|in\b\.?|"))`;
 const MATING = [
   String.raw`(?:mating|mated|clamped|attached|joined|fastened) (?:part|panel|sheet|plate|cover|bracket|piece|component|board|thickness|stack|thk)s?(?:(?!hole|dia|clearance)[^;,\d⌀ø]){0,24}?${SIZE}`,
-  String.raw`clamps? (?:a |an |the )?${SIZE}`,
+  `clamps? (?:a |an |the )?${SIZE}`,
   String.raw`(?:clamp(?:ing|ed)?|grip) (?:length|thickness|stack)(?:[^;,\d]){0,12}?${SIZE}`,
   String.raw`(?:gegenst[üu]ck|klemml[äa]nge|pi[èe]ce (?:assembl[ée]e|serr[ée]e))(?:[^;,\d]){0,12}?${SIZE}`,
 ].map((pattern) => new RegExp(String.raw`(?<![\p{L}])${pattern}`, 'iu'));

@@ -34,6 +34,8 @@ export interface AlloyEntry {
   readonly max: Hardness | null;
   /** Where `max` comes from: a limit in the standard, the highest published value, derived from tensile strength, or judged. */
   readonly maxFrom: 'limit' | 'published' | 'strength' | 'judged' | 'none';
+  /** True where the row's Rockwell B values were themselves derived from tensile strength: they scatter like strength. */
+  readonly hrbFromStrength?: boolean;
   /** Lowest hardness where the standard gives one (hard tempers). */
   readonly min?: Hardness;
   /** Tensile strength in MPa. */
@@ -45,6 +47,23 @@ export interface AlloyEntry {
   /** Documents behind the numbers, in words. */
   readonly source: string;
   readonly note?: string;
+}
+
+/** The row that a fact was taken from where the row itself is silent: its panel's, the title above it, a row of a panel table. */
+export interface TakenFrom {
+  /** 1-based row in the file. */
+  readonly row: number;
+  /** Sheet of the workbook, where it is not the list's own. */
+  readonly sheet?: string;
+  /** What stands there, as written. */
+  readonly text: string;
+}
+
+/** Why a missing fact was not taken from the rows that could give it. */
+export interface Disputed {
+  /** `each-other`: those rows differ. `this-row`: the row itself says otherwise about the sheet. */
+  readonly why: 'each-other' | 'this-row';
+  readonly by: readonly TakenFrom[];
 }
 
 /** How a material cell was understood. */
@@ -70,4 +89,7 @@ export interface MaterialReading {
   readonly thicknessText?: string;
   /** Things worth telling: a trap avoided, a spelling corrected, a soft clad skin. */
   readonly remarks: readonly string[];
+  /** Set where the cell is blank and the metal is that of another row. */
+  readonly takenFrom?: TakenFrom;
+  readonly disputed?: Disputed;
 }

@@ -16,12 +16,19 @@ const a653 = rowsOf({
 
 const structural = rowsOf({
   family,
+  hrbFromStrength: true,
   standard: 'ASTM A653',
   mark: 'derived',
   source: `ASTM A653, least ${fromStrength}`,
 });
 
-const en10346 = rowsOf({ family, standard: 'EN 10346', mark: 'derived', source: `EN 10346, ${fromStrength}` });
+const en10346 = rowsOf({
+  family,
+  hrbFromStrength: true,
+  standard: 'EN 10346',
+  mark: 'derived',
+  source: `EN 10346, ${fromStrength}`,
+});
 
 /** Zinc-coated steel; Rockwell B goes through the coating, so the base steel is compared. */
 export const coatedSteel: Table<AlloyEntry> = {

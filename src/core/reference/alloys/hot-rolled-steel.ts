@@ -4,12 +4,14 @@ import { hrb, judged, rm, rowsOf, strengthLimit } from './row.ts';
 
 const family = 'carbon-steel';
 const mark = 'derived';
+const hrbFromStrength = true;
 const source = 'strength from memory; hardness judged from it by ISO 18265 Table A.1';
 
-const plain = rowsOf({ family, standard: 'EN 10111', mark, source: `EN 10111, ${source}` });
+const plain = rowsOf({ family, standard: 'EN 10111', mark, hrbFromStrength, source: `EN 10111, ${source}` });
 
 const hslas = rowsOf({
   family,
+  hrbFromStrength,
   standard: 'ASTM A1011, A1008',
   mark,
   source: `ASTM A1011 and A1008, least ${source}`,
@@ -18,12 +20,13 @@ const hslas = rowsOf({
 
 const thermomechanical = rowsOf({
   family,
+  hrbFromStrength,
   standard: 'EN 10149-2',
   mark,
   source: `EN 10149-2, ${source}`,
 });
 
-const coldRolledHsla = rowsOf({ family, standard: 'EN 10268', mark, source: `EN 10268, ${source}` });
+const coldRolledHsla = rowsOf({ family, standard: 'EN 10268', mark, hrbFromStrength, source: `EN 10268, ${source}` });
 
 /** Hot-rolled and high-strength low-alloy sheet: their standards have no hardness limit. */
 export const hotRolledSteel: Table<AlloyEntry> = {
@@ -44,7 +47,7 @@ export const hotRolledSteel: Table<AlloyEntry> = {
     },
   ],
   rows: [
-    rowsOf({ family, standard: 'ASTM A1011', mark, source: `ASTM A1011, usual ${source}` })({
+    rowsOf({ family, standard: 'ASTM A1011', mark, hrbFromStrength, source: `ASTM A1011, usual ${source}` })({
       id: 'hrpo-a1011-cs',
       alloy: 'hrpo',
       name: 'hot-rolled CS P&O (A1011)',
@@ -88,6 +91,7 @@ export const hotRolledSteel: Table<AlloyEntry> = {
       standard: 'ASTM A36',
       typical: hrb(73),
       ...strengthLimit(550, 400),
+      commercial: true,
       source: `ASTM A36, ${source}`,
       note: 'A plate standard, often written for hot-rolled sheet.',
     }),
@@ -98,6 +102,7 @@ export const hotRolledSteel: Table<AlloyEntry> = {
       standard: 'EN 10025-2',
       typical: hrb(70),
       ...strengthLimit(510, 360),
+      commercial: true,
       source: `EN 10025-2, ${source}`,
     }),
     hslas({

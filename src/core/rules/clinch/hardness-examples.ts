@@ -3,12 +3,26 @@ import type { Example } from '../rule.ts';
 
 const hrc = (value: number): Hardness => ({ scale: 'HRC', value });
 const hrb = (value: number): Hardness => ({ scale: 'HRB', value });
+const AL = { text: '6061-T6', candidates: ['al6061t6'] };
 const S4 = { text: 'hardened 400 series', candidates: ['stainless-400-hardened'] };
 
 /** One example for everything that the hardness check can say. */
 export const hardnessExamples: readonly Example[] = [
   { cells: { material: 'DC01' }, outcome: 'holds', says: 'holds' },
-  { cells: { material: '5052-H32' }, outcome: 'holds', says: 'holds' },
+  { cells: { material: '5052-H32' }, outcome: 'holds', says: 'holds-soft' },
+  {
+    cells: { material: '5052-H32' },
+    part: { hardnessMin: hrb(40), material: AL },
+    outcome: 'marginal',
+    says: 'marginal-soft',
+  },
+  { cells: { material: '5052-H32' }, part: { sheetHardnessMax: hrb(80) }, outcome: 'holds', says: 'limit-holds-soft' },
+  {
+    cells: { material: '5052-H32' },
+    part: { sheetHardnessMax: hrb(30) },
+    outcome: 'marginal',
+    says: 'limit-marginal-soft',
+  },
   { cells: { material: '304' }, part: { hardnessMin: hrc(38), material: S4 }, outcome: 'holds', says: 'holds' },
   { cells: { material: 'S420MC' }, part: { hardnessMin: hrc(26) }, outcome: 'marginal', says: 'marginal' },
   { cells: { material: '7075-T6' }, part: { hardnessMin: hrc(26) }, outcome: 'fails', says: 'fails' },

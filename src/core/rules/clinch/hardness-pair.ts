@@ -8,13 +8,14 @@ import { type Hardness, showHardness } from '../../units/hardness.ts';
 import type { Sheet, Subject } from '../rule.ts';
 import type { FastenerHardness } from './hardness-fastener.ts';
 import {
+  isBelowScale,
   marginOf,
   marginValues,
   practicesOf,
   sheetValues,
   sheetWords,
   tablesOf,
-  withoutMaximum,
+  textEnding,
 } from './hardness-numbers.ts';
 import { addRemark, secondTableRemark, writtenLimitRemark } from './hardness-remarks.ts';
 
@@ -60,11 +61,12 @@ function byLimit(
   entry: AlloyEntry,
   needed: number,
 ): Judgement {
-  const outcome = judgeLimit(hardness.typical.on.hrb, hardness.max?.on.hrb ?? null, on.hrb, needed);
+  const judged = judgeLimit(hardness.typical.on.hrb, hardness.max?.on.hrb ?? null, on.hrb, needed);
+  const outcome = judged === 'fails' && isBelowScale(hardness) ? 'marginal' : judged;
   const practices = ['practice-catalogue-limit', ...(hardness.max ? [] : ['practice-no-maximum'])];
   return {
     outcome,
-    says: `limit-${outcome}${withoutMaximum(hardness)}`,
+    says: `limit-${outcome}${textEnding(hardness)}`,
     values: {
       ...sheetValues(hardness),
       sheetHrbLimit: on.hrb,
@@ -88,8 +90,8 @@ function byMargin(fastener: FastenerHardness, hardness: SheetHardness, entry: Al
   const says = excused ? 'assumed' : outcome === 'fails' && margin.typical < 0 ? 'softer' : outcome;
   return {
     outcome: excused ? 'marginal' : outcome,
-    says: says + withoutMaximum(hardness),
-    values: { ...sheetValues(hardness), ...marginValues(on, margin) },
+    says: says + textEnding(hardness),
+    values: { ...sheetValues(hardness), ...marginValues(on, margin, outcome) },
     words: {
       ...sheetWords(hardness, entry),
       fastenerGiven: fastener.given,

@@ -2,11 +2,13 @@ import type { Text } from '../../model/finding.ts';
 import { SOME_TEXTS } from '../each-candidate.ts';
 import { NO_SHEET_METAL } from '../texts.ts';
 
-/** How the sheet is described: with its maximum, or (keys ending in `-typical`) where no maximum is published. */
+/** How the sheet is described: with its maximum; `-typical` where no maximum is published; `-soft` where it is too soft for the scale. */
 const SHEET = '{sheet} {sheetHrbTypical} typical ({typicalGiven}) to {sheetHrbMax} at most ({maxGiven}) on Rockwell B';
 const SHEET_TYPICAL = '{sheet} {sheetHrbTypical} typical ({typicalGiven}) on Rockwell B, no maximum published';
-const RANGE = '{more}{marginWorst} to {marginTypical}';
-const RANGE_TYPICAL = '{more}{marginTypical}';
+const SHEET_SOFT = '{sheet} below {sheetHrbTypical} ({typicalGiven}), the foot of its Rockwell B scale';
+const RANGE = '{marginWorst} to {marginTypical}';
+const RANGE_TYPICAL = '{marginTypical}';
+const RANGE_SOFT = 'more than {marginTypical}';
 
 /** The margin between fastener and sheet. */
 function marginTexts(sheet: string, range: string) {
@@ -51,8 +53,9 @@ function limitTexts(sheet: string) {
   };
 }
 
-function typical(texts: Record<string, Text>): Record<string, Text> {
-  return Object.fromEntries(Object.entries(texts).map(([key, text]) => [`${key}-typical`, text]));
+/** The same texts under keys with an ending; of a sheet too soft for the scale only some can be said. */
+function ending(end: string, texts: Record<string, Text>, keys = Object.keys(texts)): Record<string, Text> {
+  return Object.fromEntries(keys.flatMap((key) => (texts[key] ? [[`${key}${end}`, texts[key]]] : [])));
 }
 
 /** Everything that the hardness check can say. */
@@ -60,9 +63,11 @@ export const hardnessTexts: Readonly<Record<string, Text>> = {
   ...SOME_TEXTS,
   'no-sheet': NO_SHEET_METAL,
   ...marginTexts(SHEET, RANGE),
-  ...typical(marginTexts(SHEET_TYPICAL, RANGE_TYPICAL)),
+  ...ending('-typical', marginTexts(SHEET_TYPICAL, RANGE_TYPICAL)),
+  ...ending('-soft', marginTexts(SHEET_SOFT, RANGE_SOFT), ['holds', 'marginal']),
   ...limitTexts(SHEET),
-  ...typical(limitTexts(SHEET_TYPICAL)),
+  ...ending('-typical', limitTexts(SHEET_TYPICAL)),
+  ...ending('-soft', limitTexts(SHEET_SOFT), ['limit-holds', 'limit-marginal']),
   'off-scale': {
     brief: 'No conversion for {sheet}',
     full: 'No published table puts {what} on one scale with the fastener for {sheet}: a hardness of the sheet in HRB would settle this.',

@@ -17,7 +17,7 @@ export const hardness: Rule = {
   reason:
     'The softer of the two flows. Unless that is clearly the sheet, the groove stays empty and the fastener is only wedged in.',
   formula:
-    'margin = least fastener hardness - sheet hardness, both on Rockwell B; u = root sum square of both scatters (2 from HRB, 3 from HRC or HV, 4 from HB or tensile strength; never below 2). Fails: typical margin < 20 - u. Holds: worst margin >= 20 + u, or >= 20 - u where the table of families says yes for that sheet in its commercial condition. Between: marginal. A sheet limit in the catalogue decides instead.',
+    'margin = least fastener hardness - sheet hardness, both on Rockwell B; u = root sum square of both scatters (2 from HRB, 3 from HRC or HV, 4 from HB or tensile strength; never below 2). Fails: typical margin < 20 - u. Holds: worst margin >= 20 + u, or >= 20 - u where the table of families says yes for that sheet in its commercial condition and the typical margin is 20. Between: marginal. A sheet limit in the catalogue decides instead.',
   reads: ['partNumber', 'material', 'thickness'],
   needs: [
     'practice-hardness-margin',

@@ -57,7 +57,7 @@ export const sheetThickness: Rule = {
       name: sheet.entry?.name ?? 'this sheet',
       judgement: judgeSheet(sheet, fastener, shop, line.thickness.writtenIn),
     }));
-    return judgeTogether(candidates, 'thicknessMm');
+    return judgeTogether(candidates, 'thinnestMm');
   },
 };
 
@@ -92,7 +92,7 @@ function judgeSheet(
   if (thinnestMm === null) return { outcome: 'holds', says: 'holds-untold', values, cites };
   const words = {
     assumed: sheet.thinnestAssumed ? ` (${sheet.thinnestAssumed})` : '',
-    other: byOtherStandard(sheet, sheetMinMm, shop),
+    other: byOtherGauge(sheet, sheetMinMm, shop) + byOtherStandard(sheet, sheetMinMm, shop),
   };
   if (isAtLeast(thinnestMm, sheetMinMm)) return { outcome: 'holds', says: 'holds', values, words, cites };
   return shop.judgeThicknessAt === 'thinnest'
@@ -105,11 +105,13 @@ function thinnestThatWouldDo(sheetMinMm: number, { entry }: Sheet, writtenIn: Th
   return stock ? `The thinnest stock sheet that would do is ${stock.name}. ` : '';
 }
 
-/** The other gauge table in use for this metal, where the sheet would be thick enough by it. */
-function byOtherGauge({ otherThickness }: Sheet, sheetMinMm: number, { units }: ShopSettings): string {
-  if (!otherThickness || !isAtLeast(otherThickness.mm, sheetMinMm)) return '';
+/** The other gauge table in use for this metal, where the sheet would come out otherwise by it. */
+function byOtherGauge({ thicknessMm, otherThickness }: Sheet, sheetMinMm: number, { units }: ShopSettings): string {
+  if (!otherThickness || thicknessMm === null) return '';
   const { mm, name } = otherThickness;
-  return `By the other table in use (${name}) it would be ${showValue('otherMm', mm, units)} ${units} and thick enough: ask for the thickness. `;
+  if (isAtLeast(mm, sheetMinMm) === isAtLeast(thicknessMm, sheetMinMm)) return '';
+  const answer = isAtLeast(mm, sheetMinMm) ? 'thick enough' : 'too thin';
+  return `By the other table in use (${name}) it would be ${showValue('otherMm', mm, units)} ${units} and ${answer}: ask for the thickness. `;
 }
 
 /** The other side's mill tolerance, where judging at the thinnest would come out otherwise by it. */

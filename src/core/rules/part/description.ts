@@ -12,7 +12,7 @@ export const description: Rule = {
   reads: ['partNumber', 'description', 'fastenerMaterial', 'thread', 'length', 'finish'],
   needs: ['practice-description'],
   texts: {
-    agrees: { brief: 'Described as {said}', full: 'The list describes {partNumber} as the catalogue does: {said}.' },
+    agrees: { brief: 'Description fits', full: 'The words of the list fit {partNumber}: {is}.' },
     'other-part': {
       brief: 'Listed as {said}, part is {is}',
       full: 'The list says {said} (“{quote}”), the catalogue says {is} for {partNumber}: either the part number or the description is wrong. Ask which part is meant.',
@@ -49,7 +49,7 @@ export const description: Rule = {
     const { partNumber } = fastener;
     const against = compared.filter(({ agrees }) => !agrees);
     if (against.length === 0) {
-      return { outcome: 'holds', says: 'agrees', words: { partNumber, said: join(compared, 'said') } };
+      return { outcome: 'holds', says: 'agrees', words: { partNumber, is: join(compared, 'is') } };
     }
     const words = { partNumber, said: join(against, 'said'), is: join(against, 'is'), quote: join(against, 'quote') };
     const isOtherPart = against.some(({ about }) => about === 'kind' || about === 'thread');

@@ -1,4 +1,5 @@
 import type { Judgement } from '../../model/finding.ts';
+import { findCited } from '../../reference/index.ts';
 import type { Rule, Subject } from '../rule.ts';
 
 /** Is the sheet's thickness known? States what unit was taken and why. */
@@ -14,7 +15,7 @@ export const thicknessRead: Rule = {
     gauge: { brief: '{text} is {thicknessMm:unit}', full: '“{text}” in this metal is {thicknessMm:unit}{because}.' },
     'gauge-two': {
       brief: '{text} is {thicknessMm:unit} or {otherMm:unit}',
-      full: '“{text}” is {thicknessMm:unit} as stocked and {otherMm:unit} by the {other}: judged at the thinner.',
+      full: '“{text}” is {thicknessMm:unit} by the {table} and {otherMm:unit} by the {other}: judged at {thicknessMm:unit}.',
     },
     'gauge-many': {
       brief: '{text} depends on the metal',
@@ -115,7 +116,7 @@ function readGauge({ line, sheets }: Subject): Judgement {
       outcome: 'holds',
       says: 'gauge-two',
       values: { thicknessMm, otherMm: other.mm },
-      words: { text, other: other.name },
+      words: { text, other: other.name, table: cites.map((id) => findCited(id)?.title ?? id).join(', ') },
       cites,
     };
   }
