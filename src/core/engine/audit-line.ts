@@ -14,6 +14,18 @@ export function auditLine(subject: Subject, rules: readonly Rule[]): readonly Fi
   return rules.flatMap((rule) => runRule(rule, subject) ?? []);
 }
 
+/** Does every rule hold or only note something? Stops at the first that does not, and makes no sentences: for trying many parts. */
+export function holdsThroughout(subject: Subject, rules: readonly Rule[]): boolean {
+  try {
+    return rules.every((rule) => {
+      const outcome = rule.check(subject)?.outcome ?? 'note';
+      return outcome === 'holds' || outcome === 'note';
+    });
+  } catch {
+    return false;
+  }
+}
+
 /** One rule on one row; null where it does not apply. A throw becomes an `unknown` finding that names the rule. */
 export function runRule(rule: Rule, subject: Subject): Finding | null {
   try {

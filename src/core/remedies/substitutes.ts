@@ -1,8 +1,9 @@
 import type { PartIndex } from '../catalogue/find-part.ts';
-import { auditLine, decide } from '../engine/audit-line.ts';
+import { holdsThroughout } from '../engine/audit-line.ts';
 import { subjectFor } from '../engine/prepare.ts';
 import type { Remedy } from '../model/audited.ts';
 import type { Fastener } from '../model/fastener.ts';
+import type { Line } from '../model/line.ts';
 import { rules } from '../rules/index.ts';
 import type { Subject } from '../rules/rule.ts';
 import { type Change, changeBetween } from './change.ts';
@@ -10,25 +11,40 @@ import { type Change, changeBetween } from './change.ts';
 /** As many as a person reads. */
 const MOST = 5;
 
+/** The listed description speaks of the listed part: it is rewritten with a swap, so a substitute is not judged by it. */
+const swapRules = rules.filter(({ id }) => id !== 'part/description');
+
 /**
  * Parts of the same kind, thread and length that hold in the row's sheet, the smallest change first, unstocked ones last. Each
  * has passed every check against that row. None for a part that is not on file: there is nothing to measure a change from.
+ * Rows that say the same are sought for once.
  */
 export function createSubstituteFinder(parts: PartIndex): (subject: Subject) => readonly Remedy[] {
   const byShape = groupByShape(parts.all);
+  const found = new Map<string, readonly Remedy[]>();
   return (subject) => {
     const listed = subject.fastener;
     if (!listed) return [];
-    const candidates = (byShape.get(shapeOf(listed)) ?? []).filter(
-      (part) => part !== listed && part.supersededBy === null,
-    );
-    return candidates
-      .filter((part) => holds(part, subject))
-      .map((part) => ({ part, change: changeBetween(listed, part) }))
-      .sort(byLeastChange)
-      .slice(0, MOST)
-      .map(({ part, change }) => toRemedy(part, change, listed));
+    const key = `${listed.partNumber}|${factsKey(subject.line)}`;
+    const remedies = found.get(key) ?? findSubstitutes(listed, byShape.get(shapeOf(listed)) ?? [], subject);
+    found.set(key, remedies);
+    return remedies;
   };
+}
+
+function findSubstitutes(listed: Fastener, sameShape: readonly Fastener[], subject: Subject): readonly Remedy[] {
+  return sameShape
+    .filter((part) => part !== listed && part.supersededBy === null && holds(part, subject))
+    .map((part) => ({ part, change: changeBetween(listed, part) }))
+    .sort(byLeastChange)
+    .slice(0, MOST)
+    .map(({ part, change }) => toRemedy(part, change, listed));
+}
+
+/** Everything of a line that a check of its part can depend on. */
+function factsKey({ material, thickness, hole, edge, spacing, bend, facts, finish }: Line): string {
+  const sizes = [thickness, hole, edge, spacing, bend].map(({ text, how, mm }) => [text, how, mm]);
+  return JSON.stringify([material.text, material.candidates, sizes, finish, facts]);
 }
 
 function groupByShape(parts: readonly Fastener[]): ReadonlyMap<string, readonly Fastener[]> {
@@ -47,8 +63,7 @@ function shapeOf({ kind, thread, lengthMm }: Fastener): string {
 }
 
 function holds(part: Fastener, { line, shop }: Subject): boolean {
-  const findings = auditLine(subjectFor(line, part, shop), rules);
-  return decide(findings).verdict === 'holds';
+  return holdsThroughout(subjectFor(line, part, shop), swapRules);
 }
 
 function byLeastChange(a: { part: Fastener; change: Change }, b: { part: Fastener; change: Change }): number {
