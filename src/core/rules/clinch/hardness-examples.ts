@@ -3,7 +3,7 @@ import type { Example } from '../rule.ts';
 
 const hrc = (value: number): Hardness => ({ scale: 'HRC', value });
 const hrb = (value: number): Hardness => ({ scale: 'HRB', value });
-const AL = { text: '6061-T6', candidates: ['al6061t6'] };
+const AL = { text: '6061-T6', candidates: ['6061-t6'] };
 const S4 = { text: 'hardened 400 series', candidates: ['stainless-400-hardened'] };
 
 /** One example for everything that the hardness check can say. */
@@ -66,6 +66,21 @@ export const hardnessExamples: readonly Example[] = [
   { cells: { material: '7075-T6' }, part: { sheetHardnessMax: hrb(80) }, outcome: 'fails', says: 'limit-fails' },
   { cells: { material: 'ALUM' }, part: { hardnessMin: hrc(26) }, outcome: 'unknown', says: 'some' },
   { cells: { material: 'HSLA' }, part: { hardnessMin: hrb(100) }, outcome: 'unknown', says: 'some-may' },
+  { cells: { material: '304' }, outcome: 'marginal', says: 'forbidden' },
+  {
+    cells: { material: 'SPHC' },
+    part: { hardnessMin: hrb(80), material: AL },
+    outcome: 'marginal',
+    says: 'forbidden-typical',
+  },
+  { cells: { material: '304' }, part: { sheetHardnessMax: hrb(92) }, outcome: 'marginal', says: 'limit-forbidden' },
+  {
+    cells: { material: 'SPHC' },
+    part: { sheetHardnessMax: hrb(92), material: AL },
+    outcome: 'marginal',
+    says: 'limit-forbidden-typical',
+  },
+  { cells: { material: 'DC01' }, part: { hardnessMin: hrc(75) }, outcome: 'unknown', says: 'off-scale' },
   { cells: { material: '' }, outcome: 'unknown', says: 'no-sheet' },
   {
     cells: { material: 'Ti Gr2' },

@@ -9,7 +9,7 @@ export interface FastenerHardness {
   readonly name: string;
   readonly metal: FastenerMaterialEntry | null;
   readonly given: string;
-  /** Null when only a sheet limit is known, which is enough. */
+  /** Null when only a sheet limit is known, which is enough, or when the stated hardness is off every scale. */
   readonly on: RockwellB | null;
   readonly assumed: boolean;
 }
@@ -26,7 +26,7 @@ export function fastenerHardnesses({ fastener, metals }: Subject): readonly Fast
   return classes.flatMap((metal) => {
     const given = stated ?? metal?.hardnessMin ?? null;
     const on = given && toRockwellB(given, metal ? metalClassOf(metal.family) : 'steel');
-    if (!on && !limited) return [];
+    if (!given && !limited) return [];
     const option: FastenerHardness = {
       name: metal?.name ?? 'the fastener',
       metal,

@@ -45,12 +45,12 @@ function offScale(what: string, sheet: string): Judgement {
   return { outcome: 'unknown', says: 'off-scale', words: { what, sheet }, cites: ['practice-hardness-margin'] };
 }
 
-/** A pair that practice forbids never holds by its computed hardness. */
+/** A pair that practice forbids never holds, and no certificate would make it hold. */
 function withPractice(judgement: Judgement, fastener: FastenerHardness, entry: AlloyEntry): Judgement {
   const forbidden = findFamilyAnswer(fastener.metal?.fastenerClass ?? null, entry.family) === false;
-  if (!forbidden || judgement.outcome !== 'holds') return judgement;
-  const says = judgement.says.replace('holds', 'marginal');
-  return addRemark({ ...judgement, outcome: 'marginal', says }, 'Practice forbids this pair. ');
+  if (!forbidden || (judgement.outcome !== 'holds' && judgement.outcome !== 'marginal')) return judgement;
+  const says = judgement.says.replace(/holds|marginal|assumed/, 'forbidden');
+  return { ...judgement, outcome: 'marginal', says };
 }
 
 function byLimit(
@@ -79,8 +79,7 @@ function byLimit(
 
 function byMargin(fastener: FastenerHardness, hardness: SheetHardness, entry: AlloyEntry, subject: Subject): Judgement {
   const on = fastener.on;
-  const partNumber = subject.fastener?.partNumber ?? '';
-  if (!on) return { outcome: 'unknown', says: 'no-fastener', words: { partNumber }, cites: ['practice-class-minimum'] };
+  if (!on) return offScale(`the hardness of the fastener, ${fastener.given},`, entry.name);
   const margin = marginOf(on, hardness);
   const needed = subject.shop.hardnessMarginHrb;
   const allowed = findFamilyAnswer(fastener.metal?.fastenerClass ?? null, entry.family);

@@ -19,6 +19,10 @@ function marginTexts(sheet: string, range: string) {
       brief: `Margin ${range}, {needed} needed`,
       full: `The sheet may be too hard: ${numbers}A mill certificate with the hardness of the sheet would settle this{how}.`,
     },
+    forbidden: {
+      brief: `Forbidden by practice; margin ${range}`,
+      full: `By the numbers alone the pair might do, but practice forbids it: ${numbers}Another fastener metal would cure it.`,
+    },
     fails: {
       brief: 'Fastener only {marginTypical} points harder, {needed} needed',
       full: `The sheet is too hard: ${numbers}A harder fastener or a softer sheet would cure it.`,
@@ -46,6 +50,10 @@ function limitTexts(sheet: string) {
       brief: 'Sheet may exceed {limitGiven}',
       full: `The sheet may be harder than the limit: ${numbers}Ask for the mill certificate{how}.`,
     },
+    'limit-forbidden': {
+      brief: 'Forbidden by practice; limit {limitGiven}',
+      full: `By the catalogue limit alone the pair might do, but practice forbids it: ${numbers}Another fastener metal would cure it.`,
+    },
     'limit-fails': {
       brief: 'Sheet harder than {limitGiven}',
       full: `The sheet is harder than the limit: ${numbers}A softer sheet or a harder fastener would cure it.`,
@@ -70,7 +78,7 @@ export const hardnessTexts: Readonly<Record<string, Text>> = {
   ...ending('-soft', limitTexts(SHEET_SOFT), ['limit-holds', 'limit-marginal']),
   'off-scale': {
     brief: 'No conversion for {sheet}',
-    full: 'No published table puts {what} on one scale with the fastener for {sheet}: a hardness of the sheet in HRB would settle this.',
+    full: 'No published table puts {what} on one scale with the other side in {sheet}: a hardness in HRB or HRC would settle this.',
   },
   'no-fastener': {
     brief: 'Fastener hardness unknown',
