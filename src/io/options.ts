@@ -1,11 +1,7 @@
-import { type TextEncoding, Unreadable } from '../core/model/raw.ts';
+import { type TextReading, Unreadable } from '../core/model/raw.ts';
 
-/** What a caller may settle beforehand, and how it follows a long read. */
-export interface ReadOptions {
-  /** Text files: overrides the guess. */
-  readonly encoding?: TextEncoding;
-  /** Text files: the separator, one character; overrides the guess and a `sep=` line. */
-  readonly delimiter?: string;
+/** What a caller may settle beforehand about text files (over any guess and a `sep=` line), and how it follows a long read. */
+export interface ReadOptions extends TextReading {
   /** Hears the share read so far, 0 to 1. */
   readonly onProgress?: (share: number) => void;
   /** Asked now and then; true stops the reading. */

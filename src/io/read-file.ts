@@ -2,7 +2,7 @@ import { type RawFile, Unreadable } from '../core/model/raw.ts';
 import { decodeText } from './csv/decode.ts';
 import { readCsv } from './csv/read-csv.ts';
 import type { ReadOptions } from './options.ts';
-import { describeUnreadableBytes, describeUnreadableText } from './sniff.ts';
+import { describeOversizeText, describeUnreadableBytes, describeUnreadableText } from './sniff.ts';
 import { readXlsx } from './xlsx/read-xlsx.ts';
 import { isZip } from './xlsx/zip.ts';
 
@@ -13,6 +13,7 @@ import { isZip } from './xlsx/zip.ts';
 export function readFile(bytes: Uint8Array, file: string, options: ReadOptions = {}): RawFile {
   refuse(describeUnreadableBytes(bytes, file));
   if (isZip(bytes)) return readXlsx(bytes, file, options);
+  refuse(describeOversizeText(bytes, file));
   const decoded = decodeText(bytes, file, options.encoding);
   refuse(describeUnreadableText(decoded.text, file));
   return readCsv(decoded, file, options);

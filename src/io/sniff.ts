@@ -1,6 +1,16 @@
 const SAVE_AS_XLSX = 'open it in a spreadsheet program and save it as .xlsx';
 const OLD_CONTAINER = [0xd0, 0xcf, 0x11, 0xe0];
+/** How gzip, 7z, RAR and bzip2 archives begin. */
+const PACKED = [
+  [0x1f, 0x8b],
+  [0x37, 0x7a, 0xbc, 0xaf],
+  [0x52, 0x61, 0x72, 0x21],
+  [0x42, 0x5a, 0x68],
+];
 const LARGEST_LOCK_FILE = 200;
+/** So many characters that do not fit the encoding are forgiven however short the text. */
+const FEW_MISFITS = 8;
+const LARGEST_TEXT = 100 * 1024 * 1024;
 const SNIFFED_CHARACTERS = 4096;
 
 /** One sentence for bytes that can hold no list, whatever the file is called; nothing when they may. */
@@ -9,8 +19,17 @@ export function describeUnreadableBytes(bytes: Uint8Array, file: string): string
   if (isLockFile(bytes, file)) {
     return `‘${file}’ only marks a workbook as being open somewhere; choose the workbook itself, without ‘~$’ in its name.`;
   }
+  if (PACKED.some((mark) => mark.every((byte, at) => bytes[at] === byte))) {
+    return `‘${file}’ is a packed archive; unpack it and choose the list inside.`;
+  }
   if (OLD_CONTAINER.every((byte, at) => bytes[at] === byte)) return describeOldContainer(bytes, file);
   return undefined;
+}
+
+/** One sentence for more text than a list can need. */
+export function describeOversizeText(bytes: Uint8Array, file: string): string | undefined {
+  if (bytes.length <= LARGEST_TEXT) return undefined;
+  return `‘${file}’ is larger than ${LARGEST_TEXT / 1024 / 1024} MB, which no list needs; choose the file with your list.`;
 }
 
 /** One sentence for text that is no delimited list; nothing when it may be one. */
@@ -28,7 +47,9 @@ export function describeUnreadableText(text: string, file: string): string | und
     return `‘${file}’ is a web page named like a list; ${SAVE_AS_XLSX}.`;
   }
   const controls = start.match(/[\x00-\x08\x0e-\x1f]/g)?.length ?? 0;
-  if (controls > start.length / 100) return `‘${file}’ is neither text nor a workbook; choose a .csv or .xlsx file.`;
+  const misfits = start.match(/\ufffd/g)?.length ?? 0;
+  if (controls > start.length / 100 || misfits > Math.max(FEW_MISFITS, start.length / 10))
+    return `‘${file}’ is neither text nor a workbook; choose a .csv or .xlsx file.`;
   return undefined;
 }
 

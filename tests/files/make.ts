@@ -13,8 +13,21 @@ export function utf16(text: string, order: 'le' | 'be'): Uint8Array {
   return bytes;
 }
 
-/** The characters of Windows-1252 above ASCII that the tests use, with their bytes. */
-const WESTERN: Readonly<Record<string, number>> = { '€': 0x80, '…': 0x85, '’': 0x92, '”': 0x94, '–': 0x96, Œ: 0x8c };
+/** Where Windows-1252 differs from Latin-1: most of the bytes from 0x80 to 0x9F. */
+const WESTERN: Readonly<Record<string, number>> = {
+  '€': 0x80,
+  '…': 0x85,
+  Œ: 0x8c,
+  '‘': 0x91,
+  '’': 0x92,
+  '“': 0x93,
+  '”': 0x94,
+  '•': 0x95,
+  '–': 0x96,
+  '—': 0x97,
+  '™': 0x99,
+  œ: 0x9c,
+};
 
 /** Windows-1252: Latin-1 apart from the characters named above. */
 export function western(text: string): Uint8Array {
@@ -90,6 +103,25 @@ export function row(number: number, ...values: readonly (number | string)[]): st
   return `<row r="${number}">${cells.join('')}</row>`;
 }
 
+/** Rows of text for `sheetData`: every cell written, as shared text by the given table or inline. */
+export function textRows(grid: readonly (readonly string[])[], strings?: string[]): string {
+  const cellOf = (text: string) => {
+    if (strings === undefined) return `<c t="inlineStr"><is><t xml:space="preserve">${escapeXml(text)}</t></is></c>`;
+    return `<c t="s"><v>${strings.push(`<t xml:space="preserve">${escapeXml(text)}</t>`) - 1}</v></c>`;
+  };
+  return grid.map((cells) => `<row>${cells.map(cellOf).join('')}</row>`).join('');
+}
+
+/** Text as XML can hold it; other characters are written as spreadsheets do, and so is what looks like that already. */
+function escapeXml(text: string): string {
+  const byCode = (sign: string) => `_x${sign.charCodeAt(0).toString(16).toUpperCase().padStart(4, '0')}_`;
+  return text
+    .replace(/_(?=x[0-9a-f]{4}_)/gi, '_x005F_')
+    .replace(/[\x00-\x08\x0b-\x1f\ufffe\uffff]/g, byCode)
+    .replaceAll('&', '&amp;')
+    .replaceAll('<', '&lt;');
+}
+
 /** The bytes of an old office container that names the given stream in its directory. */
 export function oldContainer(stream: string): Uint8Array {
   const bytes = new Uint8Array(1536);
@@ -99,8 +131,8 @@ export function oldContainer(stream: string): Uint8Array {
 }
 
 /** An owner file as left beside a workbook that is open. */
-export function ownerFile(user: string): Uint8Array {
-  const bytes = new Uint8Array(165).fill(0x20);
+export function ownerFile(user: string, size = 165): Uint8Array {
+  const bytes = new Uint8Array(size).fill(0x20);
   bytes.set([user.length, ...strToU8(user)]);
   return bytes;
 }

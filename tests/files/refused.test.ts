@@ -17,6 +17,24 @@ interface Case {
 
 const CASES: readonly Case[] = [
   { what: 'an empty file', bytes: new Uint8Array(), says: /is empty; choose/ },
+  { what: 'a byte order mark alone', bytes: utf8('\ufeff'), says: /nothing but blanks; choose/ },
+  {
+    what: 'an owner file of a longer name',
+    bytes: ownerFile('M. van der Aalst', 171),
+    says: /only marks a workbook as being open/,
+  },
+  { what: 'a packed archive', bytes: Uint8Array.of(0x1f, 0x8b, 8, 0, 0), says: /packed archive; unpack it/ },
+  { what: 'a packed archive of another kind', bytes: utf8('Rar!\u001a\u0007'), says: /packed archive; unpack it/ },
+  {
+    what: 'random bytes',
+    bytes: Uint8Array.from({ length: 3000 }, (_, at) => (at * at * 31 + at * 7) % 251),
+    says: /neither text nor a workbook/,
+  },
+  {
+    what: 'a sheet with a filled cell at the far right of every row',
+    bytes: oneSheet(Array.from({ length: 1300 }, (_, at) => `<row><c r="XFD${at + 1}"><v>1</v></c></row>`).join('')),
+    says: /^Sheet ‘Parts’ of ‘list\.xlsx’ spreads over millions of cells/,
+  },
   { what: 'one line feed', bytes: utf8('\n'), says: /nothing but blanks; choose/ },
   { what: 'separators only', bytes: utf8(',,\n,,\n'), says: /holds no filled cells; choose/ },
   {

@@ -354,4 +354,147 @@ export const WORKBOOK_CASES: readonly WorkbookCase[] = [
     }),
     cells: [['Größe']],
   },
+  {
+    trait: 'a table, a comment and a chart whose parts are linked by absolute targets',
+    bytes: changed((parts) => ({
+      ...edit(
+        parts,
+        SHEET,
+        '</worksheet>',
+        '<legacyDrawing r:id="c"/><tableParts><tablePart r:id="t"/></tableParts></worksheet>',
+      ),
+      'xl/worksheets/_rels/sheet1.xml.rels':
+        '<Relationships><Relationship Id="c" Type="t/comments" Target="/xl/comments/comment1.xml"/><Relationship Id="t" Type="t/table" Target="/xl/tables/table1.xml"/></Relationships>',
+      'xl/comments/comment1.xml':
+        '<comments><commentList><comment ref="A1"><text><t>ask</t></text></comment></commentList></comments>',
+      'xl/tables/table1.xml': '<table ref="A1:B2" totalsRowShown="0"/>',
+      'xl/charts/chart1.xml': '<chartSpace/>',
+    })),
+    cells: PLAIN_CELLS,
+  },
+  {
+    trait: 'a hyperlink over rich text, and a formula that makes a link',
+    bytes: oneSheet(
+      '<row r="1"><c r="A1" t="s"><v>0</v></c><c r="B1" t="str"><f>HYPERLINK("x","N-4")</f><v>N-4</v></c></row>',
+      {
+        strings: ['<r><t>Nut </t></r><r><rPr><u/></rPr><t>M4</t></r>'],
+        after: '<hyperlinks><hyperlink ref="A1" r:id="gone" display="other"/></hyperlinks>',
+      },
+    ),
+    cells: [['Nut M4', 'N-4']],
+  },
+  {
+    trait: 'formulas whose results are false, nothing, or an error',
+    bytes: oneSheet(
+      '<row r="1"><c r="A1" t="b"><f>1=2</f><v>0</v></c><c r="B1" t="str"><f>""</f><v></v></c><c r="C1" t="e"><f>A9/0</f><v>#DIV/0!</v></c><c r="D1"><v>1</v></c></row>',
+    ),
+    cells: [['FALSE', '', '#DIV/0!', '1']],
+    flags: { 1: { 2: 'error' } },
+    notices: [/1 cell in error \(C1\)/],
+  },
+  {
+    trait: 'a formula filled down: the first holds it, the others share it',
+    bytes: oneSheet(
+      '<row r="1"><c r="A1"><v>2</v></c><c r="B1"><f t="shared" ref="B1:B3" si="0">A1*2</f><v>4</v></c></row>' +
+        '<row r="2"><c r="A2"><v>3</v></c><c r="B2"><f t="shared" si="0"/><v>6</v></c></row><row r="3"><c r="B3"><f t="shared" si="0"/></c></row>',
+    ),
+    cells: [
+      ['2', '4'],
+      ['3', '6'],
+      ['', ''],
+    ],
+    flags: { 3: { 1: 'not-calculated' } },
+    notices: [/1 formula without a result \(B3\)/],
+  },
+  {
+    trait: 'sizes that a spreadsheet took for dates and times',
+    bytes: oneSheet(
+      `${row(1, 'Size', 'Length')}<row r="2">${cell('A2', '45413', 1)}${cell('B2', '0.00347222222222222', 2)}</row>`,
+      { builtIns: [16, 21] },
+    ),
+    cells: [
+      ['Size', 'Length'],
+      ['2024-05-01', '00:05:00'],
+    ],
+    flags: { 2: { 0: 'date', 1: 'date' } },
+  },
+  {
+    trait: 'thousands of names, some of them broken',
+    bytes: oneSheet(PLAIN, {
+      strings: PLAIN_STRINGS,
+      workbookExtras: `<definedNames>${Array.from({ length: 5000 }, (_, at) => `<definedName name="n${at}" hidden="1">#REF!$A$1:OFFSET(</definedName>`).join('')}</definedNames>`,
+    }),
+    cells: PLAIN_CELLS,
+  },
+  {
+    trait: 'filters by values and by dates, with rows filtered out',
+    bytes: oneSheet(`${PLAIN}${row(3, 'Stud', 2).replace('<row', '<row hidden="true"')}`, {
+      strings: PLAIN_STRINGS,
+      after:
+        '<autoFilter ref="A1:B3"><filterColumn colId="0"><filters><filter val="Nut"/><dateGroupItem year="2024" dateTimeGrouping="year"/></filters></filterColumn></autoFilter>',
+    }),
+    cells: [...PLAIN_CELLS, ['Stud', '2']],
+    hidden: [3],
+    notices: [/hides 1 filled row \(3\), read like the others/],
+  },
+  {
+    trait: 'colours and styles that no standard knows',
+    bytes: changed((parts) =>
+      edit(
+        parts,
+        'xl/styles.xml',
+        '<cellXfs>',
+        '<fonts><font><color rgb="teal"/><sz val="x"/></font></fonts><cellXfs>',
+      ),
+    ),
+    cells: PLAIN_CELLS,
+  },
+  {
+    trait: 'a merged quantity counts once',
+    bytes: oneSheet(row(1, 'Part', 'Qty') + row(2, 'N-4', 8) + row(3, 'N-5', 8) + row(4, 'N-6', 8), {
+      after: '<mergeCells><mergeCell ref="B2:B4"/></mergeCells>',
+    }),
+    cells: [
+      ['Part', 'Qty'],
+      ['N-4', '8'],
+      ['N-5', ''],
+      ['N-6', ''],
+    ],
+    flags: { 3: { 1: 'merged' }, 4: { 1: 'merged' } },
+  },
+  {
+    trait: 'an online sheet: far more rows and columns announced than filled',
+    bytes: oneSheet(
+      `${PLAIN}${Array.from({ length: 998 }, (_, at) => `<row r="${at + 3}" s="1" customFormat="1">${'<c s="1"/>'.repeat(26)}</row>`).join('')}`,
+      { strings: PLAIN_STRINGS, before: '<dimension ref="A1:Z1000"/>' },
+    ),
+    cells: PLAIN_CELLS,
+  },
+  {
+    trait: 'only the sheet has prefixed elements',
+    bytes: changed((parts) => ({
+      ...parts,
+      [SHEET]: parts[SHEET]!.replace(/<(\/?)(\w)/g, '<$1x:$2').replace(' xmlns="', ' xmlns:x="'),
+    })),
+    cells: PLAIN_CELLS,
+  },
+  {
+    trait: 'a workbook without styles whose cells refer to some',
+    bytes: oneSheet(`<row r="1">${cell('A1', '7', 3)}</row>`, { change: ({ 'xl/styles.xml': _, ...parts }) => parts }),
+    cells: [['7']],
+  },
+  {
+    trait: 'a workbook without table of texts',
+    bytes: oneSheet(row(1, 'Part', 'Qty') + row(2, 'Nut', 4), {
+      change: ({ 'xl/sharedStrings.xml': _, ...parts }) => parts,
+    }),
+    cells: PLAIN_CELLS,
+  },
+  {
+    trait: 'a sheet name and a text with signs that XML reserves',
+    bytes: workbook({
+      sheets: [{ name: 'a&lt;b &amp; c', data: row(1, 'x &lt; y &amp; z') }],
+    }),
+    cells: [['x < y & z']],
+  },
 ];

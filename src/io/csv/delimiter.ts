@@ -5,7 +5,7 @@ import { isBlank, splitRows } from './split.ts';
  * What may separate cells. On a near tie the earlier one wins: commas also stand in prose and in decimal numbers, the
  * others hardly do.
  */
-const CANDIDATES = ['\t', ';', '|', '，', ','] as const;
+const CANDIDATES = ['\t', ';', '|', '，', '、', ','] as const;
 const CLEARLY_BETTER = 1.05;
 const SAMPLE_CHARACTERS = 100_000;
 const SAMPLE_ROWS = 200;

@@ -8,9 +8,9 @@ const MORE = `количество, кол-во, наименование, об�
 /** Known words with letters beyond ASCII, in small letters. */
 const HINTS: readonly string[] = findHints([...Object.values(HEADINGS_ABROAD), MORE].join(','));
 
-/** How many different known words of the trade a text holds, those in plain ASCII not counted. */
+/** How many different known words of the trade a text holds, those in plain ASCII not counted; half-width kana count. */
 export function countHints(text: string): number {
-  const small = text.toLowerCase();
+  const small = text.normalize('NFKC').toLowerCase();
   return HINTS.filter((word) => small.includes(word)).length;
 }
 

@@ -1,8 +1,7 @@
-import { type Notice, type RawFile, type TextEncoding, Unreadable } from '../../core/model/raw.ts';
+import { type RawFile, type TextEncoding, Unreadable } from '../../core/model/raw.ts';
 import { type ReadOptions, reportProgress } from '../options.ts';
 import { guessDelimiter, takeSeparatorLine } from './delimiter.ts';
-import { noticeUnclosed, type Rows, readRows } from './rows.ts';
-import { findHeading, noticeWideRows } from './widths.ts';
+import { noticeUnclosed, readRows } from './rows.ts';
 
 /** Text that was already decoded, and what decoding had to say. */
 export interface DelimitedText {
@@ -29,14 +28,6 @@ export function readCsv(source: DelimitedText, file: string, options: ReadOption
     tables: [{ name: '', rows: read.rows }],
     encoding: source.encoding,
     delimiter,
-    notices: collectNotices(source, read),
+    notices: [...(source.notice === undefined ? [] : [{ text: source.notice }]), ...noticeUnclosed(read)],
   };
-}
-
-function collectNotices(source: DelimitedText, read: Rows): Notice[] {
-  return [
-    ...(source.notice === undefined ? [] : [{ text: source.notice }]),
-    ...noticeUnclosed(read),
-    ...noticeWideRows(read.rows, findHeading(read.rows)),
-  ];
 }

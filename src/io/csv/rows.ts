@@ -1,4 +1,5 @@
 import type { Notice, RawRow } from '../../core/model/raw.ts';
+import { showRows } from '../../core/say/show-rows.ts';
 import { type Quote, type Tidied, tidyQuotes } from './quotes.ts';
 import { isBlank, splitRows } from './split.ts';
 import { findHeading, type Heading } from './widths.ts';
@@ -11,8 +12,6 @@ export interface Rows {
   /** Rows with a quoted cell over several lines that could as well be several rows. */
   readonly doubtful: readonly number[];
 }
-
-const MOST_NOTICES = 20;
 
 /**
  * Cuts text into rows. A quoted cell over several lines that leaves its row with the wrong number of cells is read again
@@ -34,19 +33,29 @@ export function readRows(text: string, delimiter: string): Rows {
   return { rows, repaired: rowsOf(tidied), doubtful: findDoubtful(rows, tidied.multiline, delimiter, heading) };
 }
 
-/** One sentence for each row whose quotes do not close, or may not. */
-export function noticeUnclosed(read: Rows): Notice[] {
-  const repaired = read.repaired.slice(0, MOST_NOTICES).map((row) => ({
-    text: `Row ${row} has a quote that never closes; it was read as an inch mark or plain text, so check that row.`,
-    row,
-  }));
-  const doubtful = read.doubtful.slice(0, MOST_NOTICES).map((row) => ({
-    text: `Row ${row} has a quoted cell over several lines that looks like rows of its own; check whether a closing quote is missing.`,
-    row,
-  }));
-  const rest = read.repaired.length + read.doubtful.length - repaired.length - doubtful.length;
-  const more = { text: `${rest} more rows have quotes in doubt; check how the list was exported.` };
-  return [...repaired, ...doubtful, ...(rest > 0 ? [more] : [])];
+/** One sentence for the rows whose quotes do not close, and one for those whose quotes may not. */
+export function noticeUnclosed({ repaired, doubtful }: Rows): Notice[] {
+  const notices: Notice[] = [];
+  if (repaired.length > 0) {
+    const text =
+      repaired.length === 1
+        ? 'has a quote that never closes; it was read as an inch mark or plain text, so check that row'
+        : 'have quotes that never close; they were read as inch marks or plain text, so check those rows';
+    notices.push(noticeAt(repaired, text));
+  }
+  if (doubtful.length > 0) {
+    const text =
+      doubtful.length === 1
+        ? 'has a quoted cell over several lines that looks like rows of its own; check whether a closing quote is missing'
+        : 'have quoted cells over several lines that look like rows of their own; check whether closing quotes are missing';
+    notices.push(noticeAt(doubtful, text));
+  }
+  return notices;
+}
+
+function noticeAt(rows: readonly number[], what: string): Notice {
+  const [first, ...more] = rows;
+  return { text: `${showRows(rows)} ${what}.`, ...(first !== undefined && more.length === 0 && { row: first }) };
 }
 
 function cutRows(tidied: Tidied, delimiter: string): RawRow[] {

@@ -4,15 +4,19 @@ type EastAsian = 'shift_jis' | 'gb18030';
 const KANA = 1;
 const IDEOGRAPH = 0.6;
 const SIGN = 0.4;
-const HALF_WIDTH = 0.3;
+const HALF_WIDTH = 0.5;
+/** Half-width doubling, lengthening and voicing marks, which hardly anything else is full of. */
+const HALF_WIDTH_MARK = 1;
 const RARE = -0.4;
 const FAR_FETCHED = -1;
 /** What a common ideograph is worth beyond any other. */
 const COMMON_WORTH = 0.6;
 
+const HALF_WIDTH_MARKS: ReadonlySet<number> = new Set([0xaf, 0xb0, 0xde, 0xdf]);
+
 /** Ideographs of headings, metals, fasteners and places to put them, simplified, traditional and Japanese. */
 const COMMON =
-  /[的一二三四五六七八九十数數量名称稱规規格型号號品番材料质質厚度孔径徑备備注考螺母柱钉釘板钢鋼铁鉄鐵铝鋁铜銅不锈銹镀镀鍍锌锌鋅表面处處理单單价価合计計个個件序部穴端距离離边邊中心图圖图図压圧壓铆鉚圆円长長宽幅高重左右上下前后後内外安装取付位置员員供应应應商厂厰门門盖蓋箱体體机機架支座轴軸线線标標准準说说明明明白黒黑色无無有出力形式]/g;
+  /[的一二三四五六七八九十数數量名称稱规規格型号號品番材料质質厚度孔径徑备備注考螺母柱钉釘板钢鋼铁鉄鐵铝鋁铜銅不锈銹镀鍍锌锌鋅表面处處理单單价価合计計个個件序部穴端距离離边邊中心图圖图図压圧壓铆鉚圆円长長宽幅高重左右上下前后後内外安装取付位置员員供应应應商厂厰门門盖蓋箱体體机機架支座轴軸线線标標准準说说明明白黒黑套条卷只块片根孔色无無有出力形式]/g;
 
 /**
  * Sum of what the characters beyond ASCII are worth when the bytes are read in an East Asian encoding: kana and common
@@ -22,13 +26,15 @@ export function scoreEastAsian(bytes: Uint8Array, text: string, encoding: EastAs
   const readCharacter = encoding === 'shift_jis' ? readJapanese : readChinese;
   let sum = COMMON_WORTH * (text.match(COMMON)?.length ?? 0);
   let at = 0;
+  let isAfterLetter = false;
   while (at < bytes.length) {
     if (bytes[at]! < 0x80) {
-      at++;
+      isAfterLetter = isSmallLetter(bytes[at++]!);
       continue;
     }
     const { length, worth } = readCharacter(bytes, at);
-    sum += isInsideWord(bytes, at, length) ? Math.min(worth, FAR_FETCHED) : worth;
+    sum += isAfterLetter && isLetterLost(bytes, at, length) ? Math.min(worth, FAR_FETCHED) : worth;
+    isAfterLetter = false;
     at += length;
   }
   return sum;
@@ -48,7 +54,8 @@ function readJapanese(bytes: Uint8Array, at: number): Character {
   const trail = bytes[at + 1] ?? 0;
   if (isHalfWidthKana(lead)) {
     const isAlone = !isHalfWidthKana(bytes[at - 1] ?? 0) && !isHalfWidthKana(trail);
-    return { length: 1, worth: isAlone ? FAR_FETCHED : HALF_WIDTH };
+    if (isAlone) return { length: 1, worth: FAR_FETCHED };
+    return { length: 1, worth: HALF_WIDTH_MARKS.has(lead) ? HALF_WIDTH_MARK : HALF_WIDTH };
   }
   if (lead === 0x80 || lead === 0xa0 || lead > 0xfc || trail < 0x40 || trail === 0x7f || trail > 0xfc) return MISFIT;
   return { length: 2, worth: worthInJapanese(lead, trail) };
@@ -77,10 +84,9 @@ function worthInChinese(lead: number, trail: number): number {
   return lead >= 0xd8 ? RARE : FAR_FETCHED;
 }
 
-/** Latin letters on both sides, or a Latin letter as second byte: rather an accented letter within a word. */
-function isInsideWord(bytes: Uint8Array, at: number, length: number): boolean {
-  const swallowsLetter = length === 2 && isSmallLetter(bytes[at + 1] ?? 0);
-  return isSmallLetter(bytes[at - 1] ?? 0) && (isSmallLetter(bytes[at + length] ?? 0) || swallowsLetter);
+/** A Latin letter follows, or is the second byte: after a letter, rather an accented letter within a word. */
+function isLetterLost(bytes: Uint8Array, at: number, length: number): boolean {
+  return isSmallLetter(bytes[at + length] ?? 0) || (length === 2 && isSmallLetter(bytes[at + 1] ?? 0));
 }
 
 function isHalfWidthKana(byte: number): boolean {

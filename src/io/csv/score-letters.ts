@@ -1,88 +1,101 @@
-type Alphabetic = 'windows-1252' | 'windows-1250' | 'windows-1251';
+import { LANGUAGES } from './languages.ts';
 
-/** Letters beyond ASCII, one entry a language or group of languages. */
-const LANGUAGES: Readonly<Record<Alphabetic, readonly string[]>> = {
-  'windows-1252': ['äöüß', 'éèêëàâçùûüîïôœæ', 'áéíóúüñ', 'àèéìíòóù', 'ãõáàâéêíóôúçü', 'éèëïöüáóí', 'åäöéüæø'],
-  'windows-1250': ['ąćęłńóśźż', 'áčďéěíňóřšťúůýžľĺŕôä', 'áéíóöőúüű', 'ăâîşţ', 'čćđšž'],
-  'windows-1251': ['абвгдеёжзийклмнопрстуфхцчшщъыьэюяіїєґў'],
-};
+export type Alphabetic = keyof typeof LANGUAGES;
+
 const EXPECTED = 1;
 const FOREIGN = -0.6;
-const PLAIN_SIGN = 0.4;
-const LONE_LETTER = 0.2;
 const MISPLACED = -1;
-const ODD = -0.5;
+/** A sign that may stand anywhere, one that is where it belongs, one without reason. */
+const PLAIN_SIGN = 0.4;
+const FITTING_SIGN = 1.2;
+const IDLE_SIGN = 0;
+const ODD_SIGN = -0.5;
+/** A word of one letter, if the language has it; a word without vowel. */
+const SHORT_WORD = 0.4;
+const ABBREVIATION = 0.2;
+const ODD_WORD = -0.3;
+/** Cyrillic capitals share their bytes with East Asian text. */
+const CAPITALS = 0.7;
 /** More letters beyond ASCII than this in one word is no Latin script. */
 const DENSEST_WORD = 0.67;
 
-const SIGNS = /[°±×÷½¼¾µ€§®©™·•…–—‘’“”‚„«»‹›†‡‰№\u00a0\u00ad]/;
+const PLAIN_SIGNS = /[°±×÷½¼¾µ€§®©™·•…–—‘’“”«»№\u00a0\u00ad]/;
+const IDLE_SIGNS = /[£‚„‹›†‡‰]/;
 /** Signs that letters may touch on both sides: l’écrou, soft hyphens. */
 const JOINING = /[’·–\u00a0\u00ad]/;
 const LETTER = /(?![µªº])\p{L}/u;
-const BEYOND_ASCII = /[^\x00-\x7f]/;
+const WORD = new RegExp(`(?:${LETTER.source})+`, 'gu');
+const ASCII = /[\x00-\x7f]/g;
+const BEYOND_ASCII = /[^\x00-\x7f]/g;
 
 /**
  * Sum of what the characters beyond ASCII are worth when the text was read in an encoding with one byte a letter: letters
- * of one language within words speak for it; capitals after small letters, signs within words, letters before digits and
- * words of accents alone against it.
+ * of one language within words speak for it; pairs of letters that it does not have, capitals after small letters, signs
+ * within words, letters at digits and words of accents alone speak against it.
  */
 export function scoreLetters(text: string, encoding: Alphabetic): number {
-  const isCyrillic = encoding === 'windows-1251';
-  const placed = { expected: '', sum: 0 };
-  for (const { word, before, after } of splitWords(text)) {
-    if (!BEYOND_ASCII.test(word)) continue;
-    const worth = worthOfWord(word, before, after, isCyrillic);
-    if (worth === undefined) placed.expected += word.toLowerCase().replace(/[\x00-\x7f]/g, '');
-    else placed.sum += worth;
+  let settled = 0;
+  const words: string[] = [];
+  for (const match of text.matchAll(WORD)) {
+    const [word] = match;
+    if (word.replace(ASCII, '') === '') continue;
+    const worth = worthByPlace(word, text[match.index - 1] ?? '', text[match.index + word.length] ?? '', encoding);
+    if (worth === undefined) words.push(word.toLowerCase());
+    else settled += worth;
   }
-  const letters = [...placed.expected];
-  const byLanguage = LANGUAGES[encoding].map((known) =>
+  return settled + worthOfWords(words, encoding) + sumSigns(text);
+}
+
+/** What the words are worth in the language that suits them best. */
+function worthOfWords(words: readonly string[], encoding: Alphabetic): number {
+  const { letters: languages, unlikely } = LANGUAGES[encoding];
+  const text = words.join(' ');
+  const letters = [...text.replace(ASCII, '')];
+  const sums = languages.map((known) =>
     letters.reduce((sum, letter) => sum + (known.includes(letter) ? EXPECTED : FOREIGN), 0),
   );
-  return placed.sum + Math.max(...byLanguage) + sumSigns(text);
-}
-
-interface Word {
-  readonly word: string;
-  readonly before: string;
-  readonly after: string;
-}
-
-function splitWords(text: string): Word[] {
-  return [...text.matchAll(new RegExp(`(?:${LETTER.source})+`, 'gu'))].map((match) => ({
-    word: match[0],
-    before: text[match.index - 1] ?? '',
-    after: text[match.index + match[0].length] ?? '',
-  }));
+  const pairs = text.match(unlikely)?.length ?? 0;
+  return Math.max(...sums) + pairs * (MISPLACED - EXPECTED);
 }
 
 /** Worth of a word's letters beyond ASCII as far as their place settles it; nothing when the language has to. */
-function worthOfWord(word: string, before: string, after: string, isCyrillic: boolean): number | undefined {
-  const beyond = word.replace(/[\x00-\x7f]/g, '').length;
-  if (/^[Øø]$/.test(word)) return PLAIN_SIGN;
-  if (word.length === 1) return isDigit(before) || (isDigit(after) && word !== 'М') ? MISPLACED : LONE_LETTER;
-  const isMixed = /\p{Ll}\p{Lu}/u.test(word);
-  const isDense = isCyrillic ? beyond < word.length : beyond / word.length > DENSEST_WORD;
-  return isMixed || isDense ? beyond * MISPLACED : undefined;
+function worthByPlace(word: string, before: string, after: string, encoding: Alphabetic): number | undefined {
+  const beyond = word.replace(ASCII, '').length;
+  const { isLatin, short, spoken } = LANGUAGES[encoding];
+  if (word.length === 1) return worthOfLetter(word, before, after, short);
+  const isMixed = /\p{Ll}\p{Lu}|\p{Lu}{2}\p{Ll}/u.test(word);
+  const isDense = isLatin ? beyond / word.length > DENSEST_WORD : beyond < word.length;
+  if (isMixed || isDense) return beyond * MISPLACED;
+  if (!spoken.test(word)) return beyond * ABBREVIATION;
+  return isLatin || word !== word.toUpperCase() ? undefined : beyond * CAPITALS;
+}
+
+/** Ø before a number is a sign like any other; М4 is often typed with a Cyrillic letter. */
+function worthOfLetter(letter: string, before: string, after: string, short: RegExp): number {
+  if (/[Øø]/.test(letter)) return PLAIN_SIGN;
+  if (isDigit(before) || (isDigit(after) && letter !== 'М')) return MISPLACED;
+  return short.test(letter) ? SHORT_WORD : ODD_WORD;
 }
 
 function sumSigns(text: string): number {
   let sum = 0;
-  for (const { 0: sign, index } of text.matchAll(/[^\x00-\x7f]/g)) {
-    if (LETTER.test(sign)) continue;
-    sum += worthOfSign(sign, text[index - 1] ?? '', text[index + 1] ?? '');
+  for (const { 0: sign, index } of text.matchAll(BEYOND_ASCII)) {
+    if (!LETTER.test(sign)) sum += worthOfSign(sign, text[index - 1] ?? '', text[index + 1] ?? '');
   }
   return sum;
 }
 
 function worthOfSign(sign: string, before: string, after: string): number {
-  const touches = [LETTER.test(before), LETTER.test(after)];
-  if (/[²³]/.test(sign)) return before === 'm' && !touches[1] ? PLAIN_SIGN : ODD;
-  if (/[ªº]/.test(sign)) return /[\dNn.]/.test(before) && !touches[1] ? PLAIN_SIGN : ODD;
-  if (/[¿¡]/.test(sign)) return touches[0] ? MISPLACED : PLAIN_SIGN;
-  if (!SIGNS.test(sign)) return touches.includes(true) ? MISPLACED : ODD;
-  const isWithinWord = touches[0] && touches[1] && !JOINING.test(sign);
-  return isWithinWord ? MISPLACED : PLAIN_SIGN;
+  const isAfterLetter = LETTER.test(before);
+  const isBeforeLetter = LETTER.test(after);
+  if (/[²³]/.test(sign)) return before === 'm' && !isBeforeLetter ? FITTING_SIGN : ODD_SIGN;
+  if (/[ªº]/.test(sign)) return /[\dn.]/i.test(before) && !isBeforeLetter ? FITTING_SIGN : ODD_SIGN;
+  if (/[¿¡]/.test(sign)) return isAfterLetter ? MISPLACED : PLAIN_SIGN;
+  if (PLAIN_SIGNS.test(sign)) {
+    return isAfterLetter && isBeforeLetter && !JOINING.test(sign) ? MISPLACED : PLAIN_SIGN;
+  }
+  if (isAfterLetter || isBeforeLetter) return MISPLACED;
+  return IDLE_SIGNS.test(sign) ? IDLE_SIGN : ODD_SIGN;
 }
 
 function isDigit(character: string): boolean {

@@ -1,4 +1,4 @@
-import type { Notice, RawRow } from '../../core/model/raw.ts';
+import type { RawRow } from '../../core/model/raw.ts';
 
 /** The row that most likely holds the headings, and how many cells it has. Only good enough to spot shifted rows. */
 export interface Heading {
@@ -7,7 +7,6 @@ export interface Heading {
 }
 
 const HEADING_REACH = 60;
-const MOST_NOTICES = 20;
 
 /** The first row among the top ones that is mostly words and as wide as rows usually are; failing that, just words. */
 export function findHeading(rows: readonly RawRow[]): Heading | undefined {
@@ -18,25 +17,8 @@ export function findHeading(rows: readonly RawRow[]): Heading | undefined {
   return heading === undefined ? undefined : { row: heading.number, width: heading.cells.length };
 }
 
-/** Rows below the headings with filled cells beyond the last heading: their cells have shifted. */
-export function noticeWideRows(rows: readonly RawRow[], heading: Heading | undefined): Notice[] {
-  if (heading === undefined) return [];
-  const wide = rows.filter((row) => row.number > heading.row && filledWidth(row) > heading.width);
-  const notices: Notice[] = wide.slice(0, MOST_NOTICES).map((row) => ({
-    text: `Row ${row.number} has ${row.cells.length} cells, the headings ${heading.width}: unquoted separators? Check which cell belongs where.`,
-    row: row.number,
-  }));
-  const rest = wide.length - notices.length;
-  if (rest > 0) {
-    notices.push({
-      text: `${rest} more rows have more cells than the ${heading.width} headings; check how the list was exported.`,
-    });
-  }
-  return notices;
-}
-
 /** Number of cells up to the last one with text. */
-export function filledWidth(row: RawRow): number {
+function filledWidth(row: RawRow): number {
   return row.cells.findLastIndex((cell) => cell.trim() !== '') + 1;
 }
 

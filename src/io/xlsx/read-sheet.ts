@@ -12,10 +12,14 @@ export interface SheetRows {
   readonly hiddenColumns: readonly number[];
   /** False when the sheet's text breaks off. */
   readonly isComplete: boolean;
+  /** True when filled cells lie so far apart that holding the sheet would take too much room; the rows then break off. */
+  readonly isTooSpread: boolean;
 }
 
 const LAST_ROW = 1_048_576;
 const LAST_COLUMN = 16_384;
+/** Cells up to the last filled one of each row, all rows together. */
+const MOST_CELLS = 20_000_000;
 /** How many tags pass between two words to the caller. */
 const TAGS_PER_REPORT = 50_000;
 
@@ -25,6 +29,8 @@ interface Place {
   column: number;
   isRowNumbered: boolean;
   isHidden: boolean;
+  /** Cells kept so far, the blank ones before filled ones included. */
+  kept: number;
 }
 
 /**
@@ -36,10 +42,10 @@ export function readSheet(xml: string, context: CellContext, onRead: (share: num
   const drafts = new Map<number, RowDraft>();
   const merges: Merge[] = [];
   const hiddenSpans: (readonly [number, number])[] = [];
-  const place: Place = { row: 0, column: -1, isRowNumbered: true, isHidden: false };
+  const place: Place = { row: 0, column: -1, isRowNumbered: true, isHidden: false, kept: 0 };
   let isInData = false;
   let isComplete = false;
-  for (let tags = 1; scanner.next(); tags++) {
+  for (let tags = 1; place.kept <= MOST_CELLS && scanner.next(); tags++) {
     if (tags % TAGS_PER_REPORT === 0) onRead(scanner.position / xml.length);
     const { name, isClose, isEmpty } = scanner;
     if (name === 'sheetData') isInData = !isClose && !isEmpty;
@@ -52,7 +58,12 @@ export function readSheet(xml: string, context: CellContext, onRead: (share: num
   }
   const rows = [...drafts.values()].sort((a, b) => a.number - b.number);
   applyMerges(rows, merges);
-  return { rows: rows.filter(isFilled), hiddenColumns: listColumns(hiddenSpans, rows), isComplete };
+  return {
+    rows: rows.filter(isFilled),
+    hiddenColumns: listColumns(hiddenSpans, rows),
+    isComplete,
+    isTooSpread: place.kept > MOST_CELLS,
+  };
 }
 
 function startRow(scanner: XmlScanner, place: Place): void {
@@ -71,6 +82,7 @@ function readCell(scanner: XmlScanner, place: Place, drafts: Map<number, RowDraf
   if (text === '' && flag === undefined) return;
   const draft = drafts.get(place.row) ?? { number: place.row, cells: [] };
   drafts.set(place.row, draft);
+  place.kept += Math.max(0, place.column + 1 - draft.cells.length);
   while (draft.cells.length <= place.column) draft.cells.push('');
   draft.cells[place.column] = text;
   if (place.isHidden) draft.hidden = true;

@@ -57,6 +57,11 @@ function readPart(
 ): SheetRows {
   report(0);
   const content = readSheet(readXml(zip, sheet.part ?? ''), context, report);
+  if (content.isTooSpread) {
+    throw new Unreadable(
+      `Sheet ‘${sheet.name}’ of ‘${file}’ spreads over millions of cells, which no list needs; clear what stands far to the right of the list and save it again.`,
+    );
+  }
   if (!content.isComplete) {
     const last = content.rows.at(-1)?.number;
     const where = last === undefined ? 'before its first row' : `after row ${last}`;
