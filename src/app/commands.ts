@@ -1,12 +1,19 @@
 import type { ListOptions } from '../core/intake/build-list.ts';
+import { type ColumnChoices, NO_CHOICES } from '../core/intake/columns.ts';
+import { headingKey } from '../core/intake/heading-set.ts';
 import type { AuditedList, Totals } from '../core/model/audited.ts';
 import type { Catalogue } from '../core/model/fastener.ts';
-import { columnLetter } from '../core/model/list.ts';
+import type { LengthUnit, Role } from '../core/model/list.ts';
 import type { Verdict } from '../core/model/outcome.ts';
+import type { TextReading } from '../core/model/raw.ts';
 import type { ShopSettings } from '../core/model/shop.ts';
 import { type OnProgress, Refused, type WorkerClient } from '../worker/client.ts';
 import type { CellEdit, HandedFile, RowState } from '../worker/protocol.ts';
-import { addStep, type History, NO_HISTORY, type Step, stepBack, stepForward } from './history.ts';
+import { columnName, hasChoices, withChoice } from './column-choices.ts';
+import { recallColumns, rememberColumns } from './column-memory.ts';
+import { addStep, type Change, type History, NO_HISTORY, type Step, stepBack, stepForward } from './history.ts';
+import { ROLE_NAMES, UNIT_NAMES } from './role-names.ts';
+import type { OpenMemory } from './shop-memory.ts';
 import { type AppState, type GridRow, type View, weaveRows } from './state.ts';
 import type { Store } from './store.ts';
 
@@ -16,6 +23,7 @@ export interface Surroundings {
   readonly fetchDemo: (which: 'list' | 'catalogue') => Promise<HandedFile>;
   readonly save: (name: string, bytes: Uint8Array) => void;
   readonly today: () => string;
+  readonly memory: OpenMemory;
 }
 
 /**
@@ -28,6 +36,10 @@ export class Commands {
   #worker: WorkerClient | null = null;
   #opening: WorkerClient | null = null;
   #listFile: HandedFile | null = null;
+  /** What the user chose on how to decode and cut the open file. */
+  #reading: TextReading = {};
+  /** What the user chose for the columns, now or for an earlier list with these headings. */
+  #columns: ColumnChoices = NO_CHOICES;
   #catalogueFiles: readonly HandedFile[] = [];
   #history: History = NO_HISTORY;
 
@@ -44,10 +56,13 @@ export class Commands {
     await this.#guard(() => this.#open(file, {}));
   }
 
-  /** Reads the open file again in another way: other sheet, heading row, column meanings or units. Edits are lost, so ask first. */
-  async reopen(options: ListOptions): Promise<void> {
+  /**
+   * Reads the open file again in another way: other sheet, heading row, column meanings or units, for a text file other
+   * encoding or delimiter. Edits are lost, so ask first.
+   */
+  async reopen(options: ListOptions, reading: TextReading = this.#reading): Promise<void> {
     const file = this.#listFile;
-    if (file) await this.#guard(() => this.#open(file, options));
+    if (file) await this.#guard(() => this.#open(file, options, reading));
   }
 
   /** Ends the work under way; whatever was open stays as it was. */
@@ -80,13 +95,26 @@ export class Commands {
   async editCell(row: number, column: number, text: string): Promise<void> {
     const before = cellText(this.#store.state.rows, row, column);
     if (before === null || before === text) return;
-    const heading = this.#store.state.list?.columns.find(({ index }) => index === column)?.heading;
-    const name = `edit ${heading || `column ${columnLetter(column)}`} in row ${row}`;
-    const step: Step = { name, after: [{ row, column, text }], before: [{ row, column, text: before }] };
-    await this.#guard(async () => {
-      await this.#edit(step.after);
-      this.#setHistory(addStep(this.#history, step));
-    });
+    const edited = this.#store.state.list?.columns.find(({ index }) => index === column);
+    const name = `edit ${columnName(edited ?? { heading: '', index: column })} in row ${row}`;
+    const cells = (content: string) => ({ cells: [{ row, column, text: content }] });
+    await this.#do({ name, after: cells(text), before: cells(before) });
+  }
+
+  /** Says what a column means and, for lengths, the unit of its bare numbers. Kept for the next list with the same headings. */
+  async setColumn(index: number, role: Role, unit?: LengthUnit): Promise<void> {
+    const column = this.#store.state.list?.columns.find((one) => one.index === index);
+    if (!column) return;
+    const after = withChoice(this.#columns, { index, role, ...(unit && { unit }) });
+    const what = unit && role === column.role ? UNIT_NAMES[unit] : ROLE_NAMES[role];
+    const name = `set column ${columnName(column)} to ${what}`;
+    await this.#do({ name, after: { columns: after }, before: { columns: this.#columns } });
+  }
+
+  /** Reads the columns as their headings and cells say, and forgets what was set for such headings. */
+  async forgetColumns(): Promise<void> {
+    const before = { columns: this.#columns };
+    await this.#do({ name: 'forget the set columns', after: { columns: NO_CHOICES }, before });
   }
 
   async undo(): Promise<void> {
@@ -137,7 +165,7 @@ export class Commands {
     this.#store.set({ message: null });
   }
 
-  async #open(file: HandedFile, options: ListOptions): Promise<void> {
+  async #open(file: HandedFile, options: ListOptions, reading: TextReading = {}): Promise<void> {
     const catalogues = await this.#cataloguesOrDemo();
     this.#opening?.stop();
     const worker = this.#around.startWorker();
@@ -146,15 +174,18 @@ export class Commands {
       const { shop } = this.#store.state;
       const answer = await worker.ask(
         'open',
-        { list: file, options, catalogues, shop },
+        { list: file, options, reading, catalogues, shop, remembered: recallColumns(this.#around.memory) },
         this.#progress(`Opening ${file.name}`),
       );
       this.#worker?.stop();
       this.#worker = worker;
       this.#listFile = file;
+      this.#reading = reading;
+      this.#columns = answer.columns;
       this.#setHistory(NO_HISTORY);
       this.#show(answer.list, answer.catalogues);
-      this.#store.set({ view: 'list', filter: new Set(), search: '', selectedRow: null });
+      const columnsBy = hasChoices(answer.columns) ? 'memory' : null;
+      this.#store.set({ view: 'list', columnsBy, filter: new Set(), search: '', selectedRow: null });
     } finally {
       if (this.#worker !== worker) worker.stop();
       if (this.#opening === worker) this.#opening = null;
@@ -180,11 +211,25 @@ export class Commands {
     return this.#catalogueFiles.length > 0 ? this.#catalogueFiles : [await this.#around.fetchDemo('catalogue')];
   }
 
-  async #replay(cells: readonly CellEdit[], history: History): Promise<void> {
+  async #do(step: Step): Promise<void> {
+    await this.#replay(step.after, addStep(this.#history, step));
+  }
+
+  async #replay(change: Change, history: History): Promise<void> {
     await this.#guard(async () => {
-      await this.#edit(cells);
+      if ('cells' in change) await this.#edit(change.cells);
+      else await this.#readColumns(change.columns);
       this.#setHistory(history);
     });
+  }
+
+  async #readColumns(columns: ColumnChoices): Promise<void> {
+    const answer = await this.#worker?.ask('columns', columns, this.#progress('Reading the columns'));
+    if (!answer) return;
+    this.#columns = columns;
+    this.#show(answer.list);
+    this.#store.set({ columnsBy: hasChoices(columns) ? 'user' : null });
+    rememberColumns(this.#around.memory, keyOf(answer.list), columns);
   }
 
   async #edit(cells: readonly CellEdit[]): Promise<void> {
@@ -218,6 +263,10 @@ export class Commands {
       if (this.#store.state.work) this.#store.set({ work: null });
     }
   }
+}
+
+function keyOf({ columns }: AuditedList): string {
+  return headingKey(columns.map(({ heading }) => heading));
 }
 
 function cellText(rows: readonly GridRow[], row: number, column: number): string | null {

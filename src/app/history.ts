@@ -1,10 +1,14 @@
+import type { ColumnChoices } from '../core/intake/columns.ts';
 import type { CellEdit } from '../worker/protocol.ts';
 
-/** One undoable step: the cells it set, what they held before, and what to call it. */
+/** What a step sets: the texts of cells, or what the user chose for all columns. */
+export type Change = { readonly cells: readonly CellEdit[] } | { readonly columns: ColumnChoices };
+
+/** One undoable step: what it set, what was there before, and what to call it. */
 export interface Step {
   readonly name: string;
-  readonly after: readonly CellEdit[];
-  readonly before: readonly CellEdit[];
+  readonly after: Change;
+  readonly before: Change;
 }
 
 /** Steps that can be taken back and steps that can be taken again. A new step forgets the latter. */

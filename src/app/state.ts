@@ -33,6 +33,8 @@ export interface AppState {
   readonly list: AuditedList | null;
   /** All rows of the list, fasteners and others, in file order. */
   readonly rows: readonly GridRow[];
+  /** Whose choices the columns are read by: those of the user now, those for an earlier list, or nobody's. */
+  readonly columnsBy: 'user' | 'memory' | null;
   readonly catalogues: readonly Catalogue[];
   readonly shop: ShopSettings;
   readonly work: Work | null;
@@ -51,6 +53,7 @@ export const EMPTY_STATE: AppState = {
   view: 'list',
   list: null,
   rows: [],
+  columnsBy: null,
   catalogues: [],
   shop: DEFAULT_SHOP,
   work: null,

@@ -1,4 +1,5 @@
 import { css, html, LitElement } from 'lit';
+import { findUnclearUnit } from '../app/column-choices.ts';
 import type { Commands } from '../app/commands.ts';
 import type { AppState } from '../app/state.ts';
 import type { Store } from '../app/store.ts';
@@ -6,9 +7,13 @@ import { SAFETY_SHORT } from '../core/say/safety.ts';
 import type { CellEditEvent } from './grid/list-grid.ts';
 import './grid/list-grid.ts';
 import './read-line.ts';
+import type { ChooseReadingEvent } from './reading-choice.ts';
+import type { SetColumnEvent } from './role-menu.ts';
 import './row-panel.ts';
 import { StoreController } from './store-controller.ts';
 import { shared } from './styles.ts';
+import type { ChooseTableEvent } from './table-choice.ts';
+import './unit-question.ts';
 import './verdict-counts.ts';
 
 /** The list view: what was read, how it stands, the list itself, and one row in full. */
@@ -105,11 +110,13 @@ export class ListView extends LitElement {
     const line = rows.find(({ row }) => row === selectedRow)?.line ?? null;
     return html`
       <div class="top">
-        <read-line .list=${list}></read-line>
+        <read-line .list=${list} .columnsBy=${state.columnsBy} ?losesEdits=${state.undoName !== null}
+          @choose-reading=${this.#reread} @choose-table=${this.#readTable} @forget-columns=${() => this.commands.forgetColumns()}></read-line>
         ${this.#tools(state)}
+        <unit-question .column=${list && findUnclearUnit(list)} @set-column=${this.#setColumn}></unit-question>
       </div>
       <list-grid .list=${list} .rows=${rows} .filter=${filter} .search=${search} .selectedRow=${selectedRow}
-        @edit-cell=${this.#edit} @choose-row=${this.#choose}></list-grid>
+        @edit-cell=${this.#edit} @choose-row=${this.#choose} @set-column=${this.#setColumn}></list-grid>
       ${
         line
           ? html`<aside class="panel" aria-label="Row ${line.row}">
@@ -140,6 +147,15 @@ export class ListView extends LitElement {
   }
 
   readonly #edit = ({ detail }: CellEditEvent) => this.commands.editCell(detail.row, detail.column, detail.text);
+  readonly #setColumn = ({ detail: { index, role, unit } }: SetColumnEvent) =>
+    this.commands.setColumn(index, role, unit);
+  readonly #readTable = ({ detail }: ChooseTableEvent) => this.commands.reopen(detail);
+  /** Reading again drops the edits, so they are given up knowingly. */
+  readonly #reread = ({ detail }: ChooseReadingEvent) => {
+    const { undoName } = this.store.state;
+    if (!undoName || confirm('Reading the file again drops your edits. Read it again?'))
+      this.commands.reopen({}, detail);
+  };
   readonly #choose = ({ detail }: CustomEvent<number | null>) => this.commands.select(detail);
   readonly #openRule = ({ detail }: CustomEvent<string>) => this.commands.show('rules', detail);
   readonly #toggle = ({ detail }: CustomEvent) => this.commands.toggleFilter(detail);

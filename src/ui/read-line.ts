@@ -1,11 +1,20 @@
 import { css, html, LitElement } from 'lit';
+import type { AppState } from '../app/state.ts';
 import type { AuditedList } from '../core/model/audited.ts';
+import './reading-choice.ts';
 import { shared } from './styles.ts';
+import './table-choice.ts';
 
 /** What was read and how, in one line; notices of the reader below it. */
 export class ReadLine extends LitElement {
-  static override properties = { list: { attribute: false } };
+  static override properties = {
+    list: { attribute: false },
+    columnsBy: { attribute: false },
+    losesEdits: { type: Boolean },
+  };
   declare list: AuditedList | null;
+  declare columnsBy: AppState['columnsBy'];
+  declare losesEdits: boolean;
 
   static override styles = [
     shared,
@@ -42,6 +51,8 @@ export class ReadLine extends LitElement {
   constructor() {
     super();
     this.list = null;
+    this.columnsBy = null;
+    this.losesEdits = false;
   }
 
   override render() {
@@ -51,6 +62,9 @@ export class ReadLine extends LitElement {
       <p>
         <b>${list.file}</b>
         <span class="soft">${whatWasRead(list)}</span>
+        <table-choice .list=${list} ?losesEdits=${this.losesEdits}></table-choice>
+        ${this.columnsBy ? html`<span>${COLUMNS_BY[this.columnsBy]}: <button class="link" @click=${this.#forget}>Forget</button></span>` : ''}
+        ${list.reading ? html`<reading-choice .reading=${list.reading}></reading-choice>` : ''}
         ${list.catalogues.some(({ demo }) => demo) ? html`<span class="demo small">demo catalogue, invented: not for production</span>` : ''}
       </p>
       ${
@@ -65,7 +79,11 @@ export class ReadLine extends LitElement {
       }
     `;
   }
+
+  readonly #forget = () => this.dispatchEvent(new CustomEvent('forget-columns', { bubbles: true, composed: true }));
 }
+
+const COLUMNS_BY = { memory: 'Columns as you set them last time', user: 'Columns as you set them' } as const;
 
 function whatWasRead({ lines, others, sheet, headerRow, hiddenRows }: AuditedList): string {
   const rows = lines.length + others.length;

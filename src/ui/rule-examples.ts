@@ -1,10 +1,10 @@
 import { html, type TemplateResult } from 'lit';
+import { ROLE_NAMES } from '../app/role-names.ts';
 import { findingFor, listFindingsFor } from '../core/engine/example.ts';
 import type { Finding } from '../core/model/finding.ts';
 import type { Role } from '../core/model/list.ts';
 import type { Example, ListExample, ListRule, Rule } from '../core/rules/rule.ts';
 import { showHardness } from '../core/units/hardness.ts';
-import { ROLE_NAMES } from './role-names.ts';
 import { verdictShape } from './verdict-mark.ts';
 
 /** An example of a rule over single rows: what is given, and what the rule really says of it. */

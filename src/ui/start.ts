@@ -21,6 +21,7 @@ const around: Surroundings = {
   },
   save: saveFile,
   today: () => new Date().toISOString().slice(0, 10),
+  memory: () => localStorage,
 };
 
 const store = new Store();

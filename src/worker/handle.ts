@@ -1,7 +1,16 @@
-import { Unreadable } from '../core/model/raw.ts';
+import { type TextReading, Unreadable } from '../core/model/raw.ts';
 import { readFile } from '../io/read-file.ts';
 import type { HandedFile, Message, Phase, Reply, RequestName, Requests } from './protocol.ts';
-import { editCells, importCatalogues, openSession, type Session, withCatalogues, withShop } from './session.ts';
+import {
+  choicesOf,
+  editCells,
+  importCatalogues,
+  openSession,
+  type Session,
+  withCatalogues,
+  withColumns,
+  withShop,
+} from './session.ts';
 
 type Send = (reply: Reply, transfer?: Transferable[]) => void;
 type Answer<Name extends RequestName> = Promise<Requests[Name]['answer']>;
@@ -32,6 +41,8 @@ function answerTo(desk: Desk, message: Message, report: Report) {
       return changeCatalogues(desk, message.ask.catalogues, report);
     case 'shop':
       return changeShop(desk, message.ask.shop, report);
+    case 'columns':
+      return changeColumns(desk, message.ask, report);
     case 'edit':
       return edit(desk, message.ask.cells);
     case 'export':
@@ -41,13 +52,13 @@ function answerTo(desk: Desk, message: Message, report: Report) {
 
 async function open(
   desk: Desk,
-  { list, catalogues, options, shop }: Requests['open']['ask'],
+  { list, catalogues, options, reading, shop, remembered }: Requests['open']['ask'],
   report: Report,
 ): Answer<'open'> {
-  const raw = await read(list, report);
+  const raw = await read(list, report, reading);
   const loaded = importCatalogues(await Promise.all(catalogues.map((file) => read(file, report))));
-  desk.session = openSession(raw, loaded, shop, options, report('judging'));
-  return { list: desk.session.audited, catalogues: loaded };
+  desk.session = openSession(raw, loaded, shop, options, report('judging'), remembered);
+  return { list: desk.session.audited, catalogues: loaded, columns: choicesOf(desk.session) };
 }
 
 async function changeCatalogues(desk: Desk, files: readonly HandedFile[], report: Report): Answer<'catalogues'> {
@@ -58,6 +69,11 @@ async function changeCatalogues(desk: Desk, files: readonly HandedFile[], report
 
 async function changeShop(desk: Desk, shop: Requests['shop']['ask']['shop'], report: Report): Answer<'shop'> {
   desk.session = withShop(current(desk), shop, report('judging'));
+  return { list: desk.session.audited };
+}
+
+async function changeColumns(desk: Desk, choices: Requests['columns']['ask'], report: Report): Answer<'columns'> {
+  desk.session = withColumns(current(desk), choices, report('judging'));
   return { list: desk.session.audited };
 }
 
@@ -74,9 +90,9 @@ async function exportWorkbook(desk: Desk, date: string, report: Report): Answer<
   return { bytes: await writeWorkbook(current(desk).audited, date) };
 }
 
-async function read({ name, data }: HandedFile, report: Report) {
+async function read({ name, data }: HandedFile, report: Report, reading: TextReading = {}) {
   const bytes = new Uint8Array(await data.arrayBuffer());
-  return readFile(bytes, name, { onProgress: report('reading') });
+  return readFile(bytes, name, { ...reading, onProgress: report('reading') });
 }
 
 function current({ session }: Desk): Session {

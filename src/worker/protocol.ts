@@ -1,7 +1,10 @@
 import type { ListOptions } from '../core/intake/build-list.ts';
+import type { ColumnChoices } from '../core/intake/columns.ts';
+import type { HeadingSet } from '../core/intake/heading-set.ts';
 import type { AuditedLine, AuditedList, Totals } from '../core/model/audited.ts';
 import type { Catalogue } from '../core/model/fastener.ts';
 import type { OtherRow } from '../core/model/list.ts';
+import type { TextReading } from '../core/model/raw.ts';
 import type { ShopSettings } from '../core/model/shop.ts';
 
 /** A file as the page hands it over: bytes are read in the worker. */
@@ -27,10 +30,19 @@ export interface Requests {
     readonly ask: {
       readonly list: HandedFile;
       readonly options: ListOptions;
+      /** The user's choices on how to decode and cut a text file; whatever is left out is found. */
+      readonly reading: TextReading;
       readonly catalogues: readonly HandedFile[];
       readonly shop: ShopSettings;
+      /** Column choices for earlier lists; those for the same headings are taken where `options` has none. */
+      readonly remembered: readonly HeadingSet[];
     };
-    readonly answer: { readonly list: AuditedList; readonly catalogues: readonly Catalogue[] };
+    readonly answer: {
+      readonly list: AuditedList;
+      readonly catalogues: readonly Catalogue[];
+      /** The choices that the columns were read by. */
+      readonly columns: ColumnChoices;
+    };
   };
   /** Read catalogues and, where a list is open, judge it by them. */
   catalogues: {
@@ -39,6 +51,8 @@ export interface Requests {
   };
   /** Judge again with other settings. */
   shop: { readonly ask: { readonly shop: ShopSettings }; readonly answer: { readonly list: AuditedList } };
+  /** Read the columns in another way, keep the edits, judge again. */
+  columns: { readonly ask: ColumnChoices; readonly answer: { readonly list: AuditedList } };
   /** Put texts into cells and judge what they touch. */
   edit: {
     readonly ask: { readonly cells: readonly CellEdit[] };

@@ -10,6 +10,9 @@ import {
 } from '../core/engine/audit-list.ts';
 import { rebuildLine } from '../core/intake/build-line.ts';
 import { buildList, type ListOptions } from '../core/intake/build-list.ts';
+import type { ColumnChoices } from '../core/intake/columns.ts';
+import { type HeadingSet, headingKey } from '../core/intake/heading-set.ts';
+import { relateRows } from '../core/intake/relate.ts';
 import type { AuditedLine, AuditedList } from '../core/model/audited.ts';
 import type { Catalogue } from '../core/model/fastener.ts';
 import type { Line } from '../core/model/line.ts';
@@ -18,33 +21,61 @@ import type { RawFile } from '../core/model/raw.ts';
 import type { ShopSettings } from '../core/model/shop.ts';
 import type { CellEdit, RowState } from './protocol.ts';
 
-/** One list under audit: every row as judged by itself, and the whole as it is shown. */
+/** One list under audit: what was read, what the user chose and typed, every row as judged by itself, and the whole as shown. */
 export interface Session {
+  readonly file: RawFile;
+  readonly options: ListOptions;
+  /** The last text of each cell that was edited. */
+  readonly edits: readonly CellEdit[];
   readonly judged: JudgedList;
   readonly audited: AuditedList;
 }
 
 type Progress = (share: number) => void;
 
-/** Reads the list out of a file and judges it. Throws `Unreadable` with a sentence for the user. */
+/**
+ * Reads the list out of a file and judges it. Where the headings are those of a remembered set, its columns are read as
+ * remembered, unless the options choose them. Throws `Unreadable` with a sentence for the user.
+ */
 export function openSession(
   file: RawFile,
   catalogues: readonly Catalogue[],
   shop: ShopSettings,
   options: ListOptions,
   onProgress: Progress,
+  remembered: readonly HeadingSet[] = [],
 ): Session {
-  return judge(buildList(file, options), catalogues, shop, onProgress);
+  const found = buildList(file, options);
+  const key = headingKey(found.columns.map(({ heading }) => heading));
+  const fitting = options.roles || options.units ? undefined : remembered.find((set) => set.key === key);
+  if (!fitting) return { file, options, edits: [], ...judge(found, catalogues, shop, onProgress) };
+  const chosen = { ...options, roles: fitting.roles, units: fitting.units };
+  return { file, options: chosen, edits: [], ...judge(buildList(file, chosen), catalogues, shop, onProgress) };
+}
+
+/** What the user chose for the columns, now or for an earlier list with the same headings. */
+export function choicesOf({ options }: Session): ColumnChoices {
+  return { roles: options.roles ?? {}, units: options.units ?? {} };
+}
+
+/** The same file with other meanings and units of columns; the edits are made again in what is read. */
+export function withColumns(session: Session, { roles, units }: ColumnChoices, onProgress: Progress): Session {
+  const { file, edits, judged } = session;
+  const options = { ...session.options, roles, units };
+  const list = withCells(buildList(file, options), edits);
+  return { file, options, edits, ...judge(list, judged.basis.catalogues, judged.basis.shop, onProgress) };
 }
 
 /** The same list judged by other catalogues. */
-export function withCatalogues({ judged }: Session, catalogues: readonly Catalogue[], onProgress: Progress): Session {
-  return judge(judged.list, catalogues, judged.basis.shop, onProgress);
+export function withCatalogues(session: Session, catalogues: readonly Catalogue[], onProgress: Progress): Session {
+  const { list, basis } = session.judged;
+  return { ...session, ...judge(list, catalogues, basis.shop, onProgress) };
 }
 
 /** The same list judged by other settings. */
-export function withShop({ judged }: Session, shop: ShopSettings, onProgress: Progress): Session {
-  return judge(judged.list, judged.basis.catalogues, shop, onProgress);
+export function withShop(session: Session, shop: ShopSettings, onProgress: Progress): Session {
+  const { list, basis } = session.judged;
+  return { ...session, ...judge(list, basis.catalogues, shop, onProgress) };
 }
 
 /** Reads catalogue files one by one. */
@@ -54,27 +85,50 @@ export function importCatalogues(files: readonly RawFile[]): readonly Catalogue[
 
 /**
  * Puts texts into cells and judges again. Besides the rows that were touched, those come back for which another row's change
- * matters (duplicates, conflicts on a panel). Rows that do not exist are left alone.
+ * matters (the sheet taken from a panel, pieces through the tree, duplicates, conflicts on a panel). Rows that do not exist are left alone.
  */
 export function editCells(
   session: Session,
   cells: readonly CellEdit[],
 ): { readonly session: Session; readonly rows: readonly RowState[] } {
   const { judged } = session;
-  const lines = new Map(judged.list.lines.map((line) => [line.row, line]));
-  const others = new Map(judged.list.others.map((other) => [other.row, other]));
-  const touched = new Set<number>();
+  const list = withCells(judged.list, cells);
+  const known = new Set([...list.lines, ...list.others].map(({ row }) => row));
+  const touched = new Set(cells.map(({ row }) => row).filter((row) => known.has(row)));
+  const next = rejudge(judged, list, new Set([...touched, ...changedLines(judged.list, list)]));
+  const audited = toAuditedList(next);
+  return {
+    session: { ...session, edits: addEdits(session.edits, cells), judged: next, audited },
+    rows: changedRows(session.audited, audited, touched),
+  };
+}
+
+/** The list with texts put into its cells. */
+function withCells(list: HardwareList, cells: readonly CellEdit[]): HardwareList {
+  const { relations } = list;
+  const lines = new Map(relations.ownLines.map((line) => [line.row, line]));
+  const others = new Map(list.others.map((other) => [other.row, other]));
   for (const { row, column, text } of cells) {
     const line = lines.get(row);
     const other = others.get(row);
-    if (line) lines.set(row, rebuildLine(line, column, text, judged.list.columns));
+    if (line) lines.set(row, rebuildLine(line, column, text, list.columns));
     else if (other) others.set(row, { ...other, cells: replaceAt(other.cells, column, text) });
-    if (line || other) touched.add(row);
   }
-  const list = { ...judged.list, lines: [...lines.values()], others: [...others.values()] };
-  const next = rejudge(judged, list, touched);
-  const audited = toAuditedList(next);
-  return { session: { judged: next, audited }, rows: changedRows(session.audited, audited, touched) };
+  return relateRows({
+    ...list,
+    others: [...others.values()],
+    relations: { ...relations, ownLines: [...lines.values()] },
+  });
+}
+
+/** Rows whose line has become another: edited themselves, or taking the sheet of a panel that was. */
+function changedLines(before: HardwareList, after: HardwareList): readonly number[] {
+  const former = new Map(before.lines.map((line) => [line.row, line]));
+  return after.lines.filter((line) => former.get(line.row) !== line).map(({ row }) => row);
+}
+
+function addEdits(before: readonly CellEdit[], cells: readonly CellEdit[]): readonly CellEdit[] {
+  return [...new Map([...before, ...cells].map((edit) => [`${edit.row} ${edit.column}`, edit])).values()];
 }
 
 function judge(
@@ -82,7 +136,7 @@ function judge(
   catalogues: readonly Catalogue[],
   shop: ShopSettings,
   onProgress: Progress,
-): Session {
+): Pick<Session, 'judged' | 'audited'> {
   const judged = judgeList(list, createBasis(catalogues, shop), { onProgress });
   return { judged, audited: toAuditedList(judged) };
 }

@@ -19,7 +19,10 @@ function guesses({ language, headings, cells }: HeadingRow): readonly Guess[] {
     if (!ROLES.includes(meant as Role)) throw new Error(`${pair} names no role`);
     return { heading, meant: meant as Role };
   });
-  const rows = [columns.map(({ heading }) => heading), ...cells.map((row) => row.split(' | ').map((cell) => cell.trim()))];
+  const rows = [
+    columns.map(({ heading }) => heading),
+    ...cells.map((row) => row.split(' | ').map((cell) => cell.trim())),
+  ];
   const table = { name: 'List', rows: rows.map((row, index) => ({ number: index + 1, cells: row })) };
   const list = buildList({ file: 'list.xlsx', format: 'xlsx', tables: [table], notices: [] });
   return columns.map(({ heading, meant }, index) => ({

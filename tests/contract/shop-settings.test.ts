@@ -174,6 +174,7 @@ describe('the basis sheet of an export', () => {
     const list: AuditedList = {
       file: 'list.csv',
       sheet: '',
+      sheets: [],
       headerRow: 1,
       columns: [],
       catalogues: [],

@@ -30,7 +30,7 @@ export function columnUnit(heading: string, texts: readonly string[], role: Size
 const MM_HEADING = /(?<![a-z])mm(?![a-z])|millim|毫米|ミリ|(?<!\p{L})мм(?!\p{L})/u;
 // "in" is a word of English too: it counts alone in brackets, at the end, before brackets, or with a point.
 const INCH_HEADING =
-  /["”″]|(?<![a-z])(?:inch|inches|zoll|pouces?|pulgadas?|pollici|mils?|thou)(?![a-z])|[([]\s*in\.?\s*[)\],;]|(?<![a-z])in(?:\.?\s*$|\.(?=\s)|\s*[([])|英寸|インチ/;
+  /["”″]|(?<![a-z])(?:inch|inches|zoll|pouces?|pulgadas?|polegadas?|pollici|mils?|thou)(?![a-z])|[([]\s*in\.?\s*[)\],;]|(?<![a-z])in(?:\.?\s*$|\.(?=\s)|\s*[([])|英寸|インチ/;
 const CM_HEADING = /(?<![a-z])cm(?![a-z])|centim/;
 const GAUGE_HEADING = /(?<![a-z])(?:ga|gage|gauge)(?![a-z])/;
 

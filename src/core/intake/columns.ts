@@ -3,14 +3,17 @@ import { fitRole } from './column-content.ts';
 import { columnUnit } from './column-unit.ts';
 import { headingText } from './heading-text.ts';
 import { findRole } from './headings.ts';
-import { type SizeRole, WRITTEN_SPANS } from './size-spans.ts';
+import { OPEN_WORDS, PRESS_IN_WORDS } from './row-words.ts';
+import { isSizeRole } from './size-spans.ts';
 import { threadSystem } from './thread-words.ts';
 
 /** Corrections by the user, by 0-based column. */
 export interface ColumnChoices {
-  readonly roles?: Readonly<Record<number, Role>>;
-  readonly units?: Readonly<Record<number, LengthUnit>>;
+  readonly roles: Readonly<Record<number, Role>>;
+  readonly units: Readonly<Record<number, LengthUnit>>;
 }
+
+export const NO_CHOICES: ColumnChoices = { roles: {}, units: {} };
 
 /**
  * What each column means: by its heading, checked against the cells under it. `texts` are the cells of each column below the
@@ -19,7 +22,7 @@ export interface ColumnChoices {
 export function findColumns(
   headings: readonly string[],
   texts: readonly (readonly string[])[],
-  { roles = {}, units = {} }: ColumnChoices = {},
+  { roles = {}, units = {} }: Partial<ColumnChoices> = {},
 ): readonly Column[] {
   const guesses = headings.map((heading, index) => guess(heading, index, texts[index] ?? [], roles[index]));
   const settled = contest(guesses);
@@ -67,8 +70,10 @@ const SHEET_WORDS = /sheet|sht|panel|base|pnl|plate|parent|host|blech|tôle|板/
 function pickWinner(role: Role, claims: readonly Claim[], all: readonly Claim[]): Claim | null {
   const chosen = claims.find(({ strength }) => strength === 'chosen');
   if (chosen || role === 'other') return chosen ?? null;
-  const sure = claims.filter(({ strength, filled }) => strength === 'sure' && filled > 0);
-  const rivals = sure.length > 0 ? sure : claims;
+  const filled = claims.filter((claim) => claim.filled > 0);
+  const present = filled.length > 0 ? filled : claims;
+  const sure = present.filter(({ strength }) => strength === 'sure');
+  const rivals = sure.length > 0 ? sure : present;
   if (role === 'material' && rivals.length > 1) return pickSheetMaterial(rivals, all);
   const fastener = role === 'partNumber' ? rivals.find(({ heading }) => namesFastener(heading)) : undefined;
   if (fastener) return fastener;
@@ -87,9 +92,11 @@ function pickSheetMaterial(rivals: readonly Claim[], all: readonly Claim[]): Cla
   return beside.length === 1 ? (beside[0] ?? null) : null;
 }
 
+const FASTENER_WORDS = /fast(?:e?n)|hardware|hdwr?e?\b|insert|\b(?:clinch|nut|stud)\b/i;
+
 /** Whether a heading speaks of the fastener itself: "Fastener P/N", "Hardware No.". */
 export function namesFastener(heading: string): boolean {
-  return /fast(?:e?n)|hardware|hdwr?e?\b|insert|\b(?:clinch|nut|stud)\b/i.test(heading);
+  return FASTENER_WORDS.test(heading) || PRESS_IN_WORDS.test(heading) || OPEN_WORDS.test(heading);
 }
 
 /** What the loser of a contest may still be, where that place is free. */
@@ -106,11 +113,6 @@ const SECOND: Partial<Record<Role, (heading: string, winner: string) => Role | n
   // Beside "Fastener P/N" a plain "Part No." is the part that the fastener goes into.
   partNumber: (heading, winner) => (namesFastener(winner) && headingText(heading).words === 'part no' ? 'panel' : null),
 };
-
-/** Whether bare numbers in a column of this role are lengths. */
-function isSizeRole(role: Role): role is SizeRole {
-  return role in WRITTEN_SPANS;
-}
 
 /** Columns whose text may name threads. */
 const THREADED: ReadonlySet<Role> = new Set(['partNumber', 'description', 'thread']);

@@ -4,6 +4,8 @@ import type { LengthUnit } from '../model/list.ts';
 export interface HeadingText {
   /** Canonical words, single spaces between; `/` stands where the heading joins two things. */
   readonly words: string;
+  /** The words as they are spelt, for headings in other languages. */
+  readonly spelt: readonly string[];
   readonly unit: LengthUnit | null;
 }
 
@@ -11,7 +13,8 @@ export interface HeadingText {
 export function headingText(heading: string): HeadingText {
   const plain = foldText(splitCamelCase(heading.normalize('NFKC')));
   const { rest, unit } = takeUnit(plain);
-  return { words: canonicalWords(rest), unit };
+  const spelt = speltWords(rest);
+  return { words: canonicalWords(spelt), spelt, unit };
 }
 
 /** Text for comparing: full-width and accented letters made plain, invisible signs and case dropped, blanks run together. */
@@ -36,8 +39,8 @@ function splitCamelCase(text: string): string {
 }
 
 const UNIT_WORDS: readonly (readonly [LengthUnit, string])[] = [
-  ['mm', 'mm|millimet(?:er|re)s?'],
-  ['in', "in\\.?|inch(?:es)?|\"|”|''"],
+  ['mm', 'mm|millim(?:et(?:er|re)s?|etri|etros)|毫米|ミリ'],
+  ['in', "in\\.?|inch(?:es)?|\"|”|''|zoll|pouces?|pulgadas?|pollici|polegadas?|英寸|インチ"],
 ];
 
 function takeUnit(text: string): { rest: string; unit: LengthUnit | null } {
@@ -57,8 +60,8 @@ function isPlaceWord(text: string): boolean {
 
 const OTHER_UNITS = /[([{]\s*(?:k?n|lbs?f?|k?g|n·?m|hr[bc]|hv|usd|eur|gbp|[€$£]|°)\s*[)\]}]/g;
 
-function canonicalWords(text: string): string {
-  const spaced = text
+function speltWords(text: string): readonly string[] {
+  return text
     .replace(OTHER_UNITS, ' ')
     .replace(/\bp\s*\/\s*n\b/g, ' part no ')
     .replace(/\bu\s*\/\s*m\b/g, ' unit of measure ')
@@ -69,12 +72,21 @@ function canonicalWords(text: string): string {
     .replaceAll('#', ' no ')
     .replace(/[/&+|]/g, ' / ')
     .replace(/[^\p{L}\p{N}/]+/gu, ' ')
-    .trim();
-  const words = spaced.split(' ').map((word) => ABBREVIATIONS.get(word) ?? word);
-  return words
+    .trim()
+    .split(' ');
+}
+
+function canonicalWords(spelt: readonly string[]): string {
+  return spelt
+    .map(writtenOut)
     .join(' ')
     .replace(/ no no\b/g, ' no')
     .replace(/^[/ ]+|[/ ]+$/g, '');
+}
+
+/** An abbreviated word of English in full; other words as they are. */
+export function writtenOut(word: string): string {
+  return ABBREVIATIONS.get(word) ?? word;
 }
 
 const ABBREVIATIONS: ReadonlyMap<string, string> = new Map(

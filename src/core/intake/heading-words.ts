@@ -42,7 +42,7 @@ export const HEADING_PATTERNS: readonly HeadingPattern[] = [
   ),
   sure(
     null,
-    '^(?:quantity|no|count) of holes?$|^hole (?:quantity|no|count|tolerance|depth|type|pattern|location|position|id|finish|note|ref)\\b|^(?:tap|clearance) ',
+    '^ref(?:erence)? des|^(?:quantity|no|count) of holes?$|^hole (?:quantity|no|count|tolerance|depth|type|pattern|location|position|id|finish|note|ref)\\b|^(?:tap|clearance) ',
   ),
   sure(
     null,
@@ -62,6 +62,7 @@ export const HEADING_PATTERNS: readonly HeadingPattern[] = [
     '\\b(?:price|cost|msrp)\\b|^(?:sub ?total|total value|total amount|line total|ext(?:ended)?(?: value)?|value)$',
   ),
   maybe('price', '^total$'),
+  maybe('partNumber', `^(?:no|code|reference) (?:of )?${MAKER}$`),
   sure('supplier', `^(?:source of materials?|where to buy|sourced from|purchased from|bought from)$`),
   sure(
     'supplier',
@@ -82,7 +83,7 @@ export const HEADING_PATTERNS: readonly HeadingPattern[] = [
   ),
   sure(
     'parent',
-    '^(?:parent(?: part| item| assembly| folder| component)?(?: no| name| id)?|parent part no|(?:next )?higher (?:level )?assembly|next (?:higher )?assembly|nha|nhla|father|belongs to)$',
+    '^(?:parent(?: part| item| assembly| folder| component)?(?: no| name| id| code)?|parent part no|(?:next )?higher (?:level )?assembly|next (?:higher )?assembly|nha|nhla|father|belongs to)$',
   ),
   maybe('parent', '^(?:sub assembly|sub system|subsystem)(?: no| part no| name)?$'),
   sure('level', '^(?:bom |structure |assembly |indent(?:ed|ure)? |hierarchy |tree )?(?:level|indent|depth)(?: no)?$'),
@@ -109,13 +110,14 @@ export const HEADING_PATTERNS: readonly HeadingPattern[] = [
   maybe('thickness', '^t$'),
   sure(
     'material',
-    `^(?:${SHEET} )+(?:material|alloy)(?: type| specification| grade| condition| temper| / temper)?$|^(?:material|alloy) (?:of )?(?:the )?${SHEET}$`,
+    `^(?:${SHEET} )+(?:material|alloy|grade)(?: type| specification| grade| condition| temper| / temper)?$|^(?:material|alloy) (?:of |in )?(?:the )?${SHEET}$|^sheet (?:metal )?type$`,
   ),
   sure(
     'material',
     '^(?:raw )?(?:material|alloy)(?: type| specification| grade| condition| temper| (?:/|and) temper)?$|^(?:base|sheet) metal$|^metal(?: type)?$',
   ),
-  maybe('material', '^sheet$|^part material$|^material description$|^material (?:/|and) |^stock material$'),
+  maybe('description', '^material description$'),
+  maybe('material', '^sheet$|^part material$|^material (?:/|and) |^stock material$'),
 
   sure(
     'edge',
@@ -123,20 +125,20 @@ export const HEADING_PATTERNS: readonly HeadingPattern[] = [
   ),
   sure(
     'edge',
-    '\\bedge (?:distance|margin|clearance)|\\bdistance (?:to |from )?(?:(?:nearest|sheet|panel|closest) )?edge|\\bto (?:sheet |panel |nearest )?edge\\b',
+    '\\bedge (?:distance|margin|clearance)|\\bdistance (?:to |from |of )?(?:(?:nearest|sheet|panel|closest) )?edge|\\bto (?:sheet |panel |nearest )?edge\\b',
   ),
   sure(
     'spacing',
     '\\bcentre to centre\\b|\\bspacing\\b|^(?:hole|fastener) pitch|\\bdistance between\\b|^between (?:centre|hole|fastener)s?$',
   ),
-  maybe('spacing', '^pitch$'),
+  maybe('spacing', '^pitch$|^(?:hole|fastener|centre) (?:centre )?distance$'),
   sure(
     'bend',
-    '^(?:nearest |closest )?bend$|\\b(?:to|from) (?:nearest |closest |the )?bend\\b|\\bbend (?:distance|clearance|line distance)',
+    '^(?:nearest |closest )?bend$|\\b(?:to|from|of) (?:nearest |closest |the )?bend\\b|\\bbend (?:distance|clearance|line distance)',
   ),
   sure(
     'hole',
-    `^${EXTENT}(?:mounting |panel |sheet |pilot |fastener |punched |drilled |installation |press in |clinch |recommended )*hole(?: in (?:sheet|panel))?(?: size| dia| dimension| size in (?:sheet|panel)| required)*$`,
+    `^${EXTENT}(?:mounting |panel |sheet |pilot |fastener |punched |drilled |installation |press in |clinch |recommended )*hole(?: in (?:sheet|panel))?(?: size| dia| dimension| size in (?:sheet|panel)| dia in (?:sheet|panel)| required)*$`,
   ),
   sure(
     'hole',
@@ -158,36 +160,39 @@ export const HEADING_PATTERNS: readonly HeadingPattern[] = [
 
   maybe(
     'quantity',
-    '^(?:total|order|ordered|buy|build|extended|ext|purchase) (?:quantity|required|units|no)(?: required)?$|^quantity (?:ordered|to order|total|to buy|extended|ext)$',
+    '^(?:total|order|ordered|buy|build|extended|ext|purchase) (?:quantity|required|units)(?: required)?$|^total no$|^quantity (?:ordered|to order|total|to buy|extended|ext)$',
   ),
   sure(
     'quantity',
-    '^quantity(?: required| used| each| (?:per|in|of|for|on|/)(?: \\w+)*| per)?$|^(?:required|bom|part|fastener|item|component|unit|assembly) quantity$',
+    '^quantity(?: required| used| pieces| units| each| (?:per|in|of|for|on|/)(?: \\w+)*| per)?$|^(?:required|used|bom|part|fastener|item|component|unit|assembly) quantity$',
   ),
   sure(
     'quantity',
-    '^(?:no|units|pieces|number) (?:required|off)(?: (?:in|per|for)(?: \\w+)*)?$|^no of (?:copies|pieces|parts|fastener|items|units|off)$|^(?:pieces|items|units|parts|fastener) per \\w+$',
+    '^(?:no|units|pieces|number) (?:required|off)(?: (?:in|per|for)(?: \\w+)*)?$|^no pieces$|^no of (?:copies|pieces|parts|fastener|items|units|off)$|^(?:pieces|items|units|parts|fastener) per \\w+$',
   ),
   sure('quantity', '^(?:pieces|quantity per assembly|each per assembly|per assembly|how many)$'),
   maybe('quantity', '^(?:units|amount|count|ea|each)$|^quantity\\b|\\bquantity$'),
 
   maybe(
     'partNumber',
-    `^(?:internal |our |customer |company )?(?:supplier|vendor|distributor|seller) (?:part )?(?:no|id|part|sku|ref|reference|part code|item no)$`,
+    `^(?:internal |our |customer |company )?${MAKER} (?:part |article |item |product )?(?:no|id|part|sku|ref|reference|part code|article code|item no)$`,
   ),
   sure(
     'partNumber',
-    `^(?:${FASTENER} |component |item |internal |our |customer |company |${MAKER} |catalog |cad |purchased |standard |inventory )*part (?:/ assembly )?(?:no|id|code|ident|identifier|reference|ref)(?: (?:/|or) .*)?$`,
+    `^(?:${FASTENER} |component |item |article |internal |our |customer |company |${MAKER} |catalog |cad |purchased |standard |inventory )*part (?:/ assembly )?(?:no|id|code|ident|identifier|reference|ref)(?: (?:/|or) .*)?$`,
   ),
   sure(
     'partNumber',
-    `^(?:item|article|art|product|stock|catalog|material|ordering|order|component|inventory) (?:code|sku)$|^(?:article|art|product|catalog|stock|material|inventory|component|${MAKER}|order(?:ing)?|${FASTENER}) no$|^sku$`,
+    `^(?:item|article|art|product|stock|catalog|material|ordering|order|component|inventory) (?:code|sku)$|^(?:article|art|product|catalog|stock|material|inventory|component|${MAKER}|ordering|${FASTENER}) no$|^sku$`,
   ),
   maybe(
     'partNumber',
     '^(?:item id|item|order|ordering|model|type|serial|reference|component|product|material|article) (?:no|id|reference)$(?<!^item no|^serial no|^reference no)',
   ),
-  maybe('partNumber', `^(?:part|${FASTENER}|fastener (?:type|id|code)|model|part (?:/|or) .*|code)$`),
+  maybe(
+    'partNumber',
+    `^(?:part|article|reference|${FASTENER}(?: (?:type|id|code|reference))?|(?:internal|our|company|customer) (?:reference|no|code)|model|part (?:/|or) .*|code)$`,
+  ),
 
   sure(
     'description',
@@ -204,9 +209,9 @@ export const HEADING_PATTERNS: readonly HeadingPattern[] = [
   maybe('index', '^(?:item(?: no)?|no|id|serial(?: no)?|ref(?:erence)? no|key)$'),
   sure(
     'note',
-    '^(?:general |special |customer |engineering |additional |my |other )?(?:notes?|remarks?|comments?|obs|observations?|annotations?|instructions?)(?: (?:/|and|\\d) ?.*)?$',
+    '^(?:general |special |customer |engineering |additional |my |other )?(?:notes?(?: description)?|remarks?|comments?|obs|observations?|annotations?|instructions?)(?: (?:/|and|\\d) ?.*)?$',
   ),
-  sure('unit', '^(?:units? of measure|unit of issue|measure unit|measuring unit|um|unit)$'),
+  sure('unit', '^(?:(?:base |order )?units? of measure|unit of issue|measure unit|measuring unit|um|unit)$'),
   sure(
     'load',
     `^(?:(?:required|design|service|working|applied|axial|pull|rated|expected|max(?:imum)|minimum) )*(?:load|force)(?: required| case)?$|^(?:required |minimum )?(?:push|pull|torque) (?:out|through)(?: load| force| required)?$`,

@@ -1,5 +1,6 @@
 import type { LengthUnit, Role } from '../model/list.ts';
 import { ROLES } from '../model/list.ts';
+import { translateHeading } from './heading-abroad.ts';
 import { foldText, headingText } from './heading-text.ts';
 import { HEADING_PATTERNS } from './heading-words.ts';
 import { HEADINGS_ABROAD } from './heading-words-abroad.ts';
@@ -9,21 +10,28 @@ export interface HeadingReading {
   readonly role: Role;
   /** Length unit written in the heading: `Thk (in)`. */
   readonly unit: LengthUnit | null;
+  /** The heading in plain English words, abbreviations written out. */
+  readonly words: string;
   /** False where the cells below should have a say: `Item`, `Size`, `Part`. */
   readonly sure: boolean;
 }
 
 /** The role that a heading names; null for one that names none of ours, such as "Qty per pack" or "Status". */
 export function findRole(heading: string): HeadingReading | null {
-  const { words, unit } = headingText(heading);
-  if (words === '' || words.length > LONGEST_HEADING) return null;
+  const { words, spelt, unit } = headingText(heading);
+  if (words === '' || words.length > LONGEST_HEADING || UNIT_PRICE.test(heading)) return null;
   const exact = EXACT.get(compact(heading));
-  if (exact) return { role: exact, unit, sure: true };
-  const known = HEADING_PATTERNS.find(({ pattern }) => pattern.test(words));
-  if (known) return known.role && { role: known.role, unit, sure: known.sure };
-  const foreign = ABROAD.get(compact(heading)) ?? ABROAD.get(compact(words));
-  return foreign ? { role: foreign, unit, sure: true } : null;
+  if (exact) return { role: exact, sure: true, words, unit };
+  const wholly = ABROAD.get(compact(heading)) ?? ABROAD.get(compact(words));
+  for (const english of [words, ...(wholly ? [] : translateHeading(spelt))]) {
+    const known = HEADING_PATTERNS.find(({ pattern }) => pattern.test(english));
+    if (known) return known.role && { role: known.role, sure: known.sure, words: english, unit };
+  }
+  return wholly ? { role: wholly, sure: true, words, unit } : null;
 }
+
+/** `EP` heads German unit prices; `Ép.` and `Ep` head French thicknesses. */
+const UNIT_PRICE = /^\s*EP\s*$/;
 
 /** A cell longer than this is a sentence, not a heading. */
 const LONGEST_HEADING = 60;

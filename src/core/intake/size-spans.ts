@@ -1,5 +1,12 @@
+import type { Role } from '../model/list.ts';
+
 /** Kinds of column that hold lengths. */
 export type SizeRole = 'thickness' | 'hole' | 'edge' | 'length' | 'spacing' | 'bend';
+
+/** Whether a column of this kind holds lengths. */
+export function isSizeRole(role: Role): role is SizeRole {
+  return role in WRITTEN_SPANS;
+}
 
 /** Lowest and highest number, both included. */
 export type Span = readonly [low: number, high: number];

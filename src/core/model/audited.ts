@@ -58,6 +58,8 @@ export interface AuditedLine {
   readonly requires: Requirement | null;
   /** Quantity as listed. */
   readonly quantity: number | null;
+  /** Pieces in the whole product, through every level above the row; null where a quantity on the way cannot be used. */
+  readonly extendedQuantity: number | null;
   readonly remedies: readonly Remedy[];
 }
 
@@ -67,6 +69,7 @@ export type Totals = Readonly<Record<Verdict, number>>;
 export interface AuditedList {
   readonly file: string;
   readonly sheet: string;
+  readonly sheets: readonly string[];
   readonly headerRow: number;
   readonly columns: readonly Column[];
   readonly catalogues: readonly { readonly name: string; readonly demo: boolean }[];

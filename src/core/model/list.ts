@@ -1,5 +1,7 @@
 import type { Line } from './line.ts';
 import type { CellFlag, Notice, TextReading } from './raw.ts';
+import type { MaterialReading } from './sheet.ts';
+import type { ThicknessReading } from './thickness.ts';
 
 /** What a column means. `material` is the sheet's metal, `fastenerMaterial` the fastener's own. */
 export const ROLES = [
@@ -41,6 +43,8 @@ export interface Column {
   /** Unit of bare numbers in it, for columns that hold lengths; null while nothing settles it. */
   readonly unit: LengthUnit | null;
   readonly unitFrom: 'heading' | 'column' | 'list' | 'user' | null;
+  /** Last of several columns over which texts are spread, one a row, to show how deep the row stands. */
+  readonly through?: number;
 }
 
 /** A row of the list that is no press-in fastener: shown, never judged. */
@@ -51,10 +55,37 @@ export interface OtherRow {
   readonly what: string;
 }
 
+/** A row that says what sheet a panel is cut from. */
+export interface PanelRow {
+  readonly row: number;
+  /** Sheet of the workbook, where it is not the list's own. */
+  readonly sheet?: string;
+  /** What the panel is called: its name, its part number. */
+  readonly names: readonly string[];
+  readonly material: MaterialReading;
+  readonly thickness: ThicknessReading;
+}
+
+/** What joins the rows of a list, and what is needed to join them anew after an edit. */
+export interface Relations {
+  /** Each row as its own cells say; `lines` of the list are the same rows with what they take from their panels. */
+  readonly ownLines: readonly Line[];
+  /** Notices about the file and its columns; those of the list also tell of the tree. */
+  readonly ownNotices: readonly Notice[];
+  /** Rows of panel tables on other sheets of the workbook. */
+  readonly panelRows: readonly PanelRow[];
+  /** Columns of a panel table that stands beside the list; empty where there is none. */
+  readonly sideColumns: readonly Column[];
+  /** Pieces in the whole product by row, through every level of the tree; null where a quantity on the way cannot be used. */
+  readonly extended: ReadonlyMap<number, number | null>;
+}
+
 /** A hardware list as understood, before judging. */
 export interface HardwareList {
   readonly file: string;
   readonly sheet: string;
+  /** Names of all sheets of the file in file order, hidden ones too; none for a text file. */
+  readonly sheets: readonly string[];
   /** 1-based row of the headings. */
   readonly headerRow: number;
   readonly columns: readonly Column[];
@@ -67,6 +98,7 @@ export interface HardwareList {
   /** How the file was decoded and cut; text files only. */
   readonly reading?: TextReading;
   readonly notices: readonly Notice[];
+  readonly relations: Relations;
 }
 
 /** Flags of the cells in one row, by 0-based column. */

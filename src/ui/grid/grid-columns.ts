@@ -1,22 +1,30 @@
 import type { ColDef, ICellRendererParams } from 'ag-grid-community';
 import { render } from 'lit';
+import { roleName } from '../../app/role-names.ts';
 import type { GridRow } from '../../app/state.ts';
 import type { AuditedLine } from '../../core/model/audited.ts';
 import type { Column, LengthUnit, Role } from '../../core/model/list.ts';
 import { describeDecision, describeHole, describeMargin, describeSheet } from '../../core/say/describe.ts';
 import { showValue } from '../../core/say/show-value.ts';
-import { roleName } from '../role-names.ts';
 import { verdictShape } from '../verdict-mark.ts';
-import { HeadingCell } from './heading-cell.ts';
+import { HeadingCell, type HeadingParams, pressHeading } from './heading-cell.ts';
 
 type Def = ColDef<GridRow>;
 
 const NUMBER_ROLES: ReadonlySet<Role> = new Set(['quantity', 'thickness', 'hole', 'edge', 'spacing', 'bend', 'price']);
 const ORDER: Readonly<Record<string, number>> = { fails: 0, unknown: 1, marginal: 2, holds: 3 };
 
+/** Opens the menu of meanings of one of the sender's columns. */
+export type OpenMenu = (column: Column, button: HTMLElement) => void;
+
 /** The sender's columns in the sender's order, then ours; verdict and reason stay in sight at the right edge. */
-export function gridColumns(columns: readonly Column[], rows: readonly GridRow[], units: LengthUnit): Def[] {
-  return [rowNumber(), ...columns.map((column) => sendersColumn(column, rows)), ...ownColumns(units)];
+export function gridColumns(
+  columns: readonly Column[],
+  rows: readonly GridRow[],
+  units: LengthUnit,
+  openMenu: OpenMenu,
+): Def[] {
+  return [rowNumber(), ...columns.map((column) => sendersColumn(column, rows, openMenu)), ...ownColumns(units)];
 }
 
 function rowNumber(): Def {
@@ -31,7 +39,7 @@ function rowNumber(): Def {
   };
 }
 
-function sendersColumn(column: Column, rows: readonly GridRow[]): Def {
+function sendersColumn(column: Column, rows: readonly GridRow[], openMenu: OpenMenu): Def {
   const isNumber = NUMBER_ROLES.has(column.role);
   const below = [roleName(column.role), column.unit].filter(Boolean).join(', ');
   return {
@@ -43,7 +51,7 @@ function sendersColumn(column: Column, rows: readonly GridRow[]): Def {
     width: widthFor(column, below, rows),
     cellClass: isNumber ? 'number' : '',
     headerClass: isNumber ? 'number' : '',
-    ...heading(below),
+    ...heading(below, (button) => openMenu(column, button)),
   };
 }
 
@@ -95,8 +103,9 @@ function ownColumns(units: LengthUnit): Def[] {
   ];
 }
 
-function heading(below: string): Def {
-  return { headerComponent: HeadingCell, headerComponentParams: { below } };
+function heading(below: string, openMenu?: (button: HTMLElement) => void): Def {
+  const headerComponentParams: HeadingParams = { below, ...(openMenu && { openMenu }) };
+  return { headerComponent: HeadingCell, headerComponentParams, suppressHeaderKeyboardEvent: pressHeading };
 }
 
 function showLength(mm: number | null | undefined, units: LengthUnit): string {
@@ -120,5 +129,5 @@ const CHARACTER_PX = 7.3;
 function widthFor({ index, heading }: Column, below: string, rows: readonly GridRow[]): number {
   const contents = rows.slice(0, ROWS_MEASURED).map(({ cells }) => cells[index]?.length ?? 0);
   const characters = Math.max(heading.length, below.length * 0.85, ...contents);
-  return Math.min(Math.max(characters * CHARACTER_PX + 26, 56), 250);
+  return Math.min(Math.max(characters * CHARACTER_PX + 38, 68), 250);
 }

@@ -10,19 +10,44 @@ export const gridStyles = css`
 
   .heading {
     display: flex;
-    flex-direction: column;
-    justify-content: center;
+    align-items: stretch;
     width: 100%;
     height: 100%;
+  }
+
+  .heading button {
     padding: 0;
     border: 0;
     background: none;
     color: var(--ink);
     font: inherit;
-    text-align: left;
     cursor: pointer;
+  }
+
+  .heading .sort {
+    display: flex;
+    flex: 1;
+    flex-direction: column;
+    justify-content: center;
+    min-width: 0;
     overflow: hidden;
+    text-align: left;
     white-space: nowrap;
+  }
+
+  .heading .meaning {
+    align-self: end;
+    width: 18px;
+    height: 20px;
+    margin: 0 -5px 2px 0;
+    border-radius: 3px;
+    color: var(--soft);
+  }
+
+  .heading .meaning:hover,
+  .heading .meaning[aria-expanded='true'] {
+    background: var(--blue-ground);
+    color: var(--blue);
   }
 
   .heading span {
@@ -41,7 +66,7 @@ export const gridStyles = css`
     text-align: right;
   }
 
-  .number .heading {
+  .number .heading .sort {
     text-align: right;
   }
 

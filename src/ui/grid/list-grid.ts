@@ -2,13 +2,17 @@ import { createGrid, type GridApi, type GridOptions, type RowClassParams } from 
 import { html, LitElement } from 'lit';
 import type { GridRow } from '../../app/state.ts';
 import type { AuditedList } from '../../core/model/audited.ts';
+import type { Column } from '../../core/model/list.ts';
 import type { Verdict } from '../../core/model/outcome.ts';
+import '../role-menu.ts';
 import { gridColumns } from './grid-columns.ts';
 import { registerGridModules } from './grid-modules.ts';
 import { gridStyles } from './grid-styles.ts';
 import { gridTheme } from './grid-theme.ts';
 
 registerGridModules();
+
+const MENU_WIDTH = 372;
 
 /** Asks for a cell to hold another text. */
 export type CellEditEvent = CustomEvent<{ readonly row: number; readonly column: number; readonly text: string }>;
@@ -24,12 +28,15 @@ export class ListGrid extends LitElement {
     filter: { attribute: false },
     search: { attribute: false },
     selectedRow: { attribute: false },
+    menu: { state: true },
   };
   declare list: AuditedList | null;
   declare rows: readonly GridRow[];
   declare filter: ReadonlySet<Verdict>;
   declare search: string;
   declare selectedRow: number | null;
+  /** The column whose menu is open, and where the menu hangs. */
+  declare menu: { readonly column: Column; readonly left: number; readonly top: number } | null;
   #grid: GridApi<GridRow> | null = null;
   #byRow = new Map<number, GridRow>();
 
@@ -40,13 +47,16 @@ export class ListGrid extends LitElement {
     this.filter = new Set();
     this.search = '';
     this.selectedRow = null;
+    this.menu = null;
   }
 
   static override styles = gridStyles;
 
-  /** One box, which the grid fills and Lit never writes into again. */
+  /** One box, which the grid fills and Lit never writes into again, and the menu of a heading. */
   override render() {
-    return html`<div class="grid"></div>`;
+    const { menu } = this;
+    return html`<div class="grid"></div>
+      ${menu ? html`<role-menu style="left: ${menu.left}px; top: ${menu.top}px" .column=${menu.column} @close-menu=${this.#closeMenu}></role-menu>` : ''}`;
   }
 
   protected override firstUpdated(): void {
@@ -71,7 +81,7 @@ export class ListGrid extends LitElement {
     if (!grid || !this.list) return;
     const former = changed.get('list') as AuditedList | null | undefined;
     if (changed.has('list') && (former?.columns !== this.list.columns || former.shop.units !== this.list.shop.units)) {
-      grid.setGridOption('columnDefs', gridColumns(this.list.columns, this.rows, this.list.shop.units));
+      grid.setGridOption('columnDefs', this.#columns(this.list));
     }
     if (changed.has('rows')) this.#showRows(grid);
     if (changed.has('filter') || changed.has('search')) grid.onFilterChanged();
@@ -97,7 +107,7 @@ export class ListGrid extends LitElement {
   #options(): GridOptions<GridRow> {
     return {
       theme: gridTheme,
-      columnDefs: this.list ? gridColumns(this.list.columns, this.rows, this.list.shop.units) : [],
+      columnDefs: this.list ? this.#columns(this.list) : [],
       rowData: [...this.rows],
       getRowId: ({ data }) => String(data.row),
       rowSelection: { mode: 'singleRow', checkboxes: false, enableClickSelection: true },
@@ -115,6 +125,22 @@ export class ListGrid extends LitElement {
       onRowSelected: ({ node, data }) => node.isSelected() && data && this.#choose(data.row),
     };
   }
+
+  #columns({ columns, shop }: AuditedList) {
+    return gridColumns(columns, this.rows, shop.units, this.#openMenu);
+  }
+
+  readonly #openMenu = (column: Column, button: HTMLElement) => {
+    const { left, bottom } = button.getBoundingClientRect();
+    this.menu = { column, left: Math.max(8, Math.min(left, innerWidth - MENU_WIDTH - 8)), top: bottom + 4 };
+  };
+
+  /** The focus goes back to the heading, whose button may be another by now. */
+  readonly #closeMenu = () => {
+    const column = this.menu?.column;
+    this.menu = null;
+    if (column) this.#grid?.setFocusedHeader(`sender-${column.index}`);
+  };
 
   #passes({ line, cells }: GridRow): boolean {
     if (this.filter.size > 0 && !(line && this.filter.has(line.verdict))) return false;

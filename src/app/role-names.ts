@@ -1,4 +1,4 @@
-import type { Role } from '../core/model/list.ts';
+import type { LengthUnit, Role } from '../core/model/list.ts';
 
 /** What each column meaning is called on screen. */
 export const ROLE_NAMES: Readonly<Record<Role, string>> = {
@@ -27,6 +27,8 @@ export const ROLE_NAMES: Readonly<Record<Role, string>> = {
   load: 'load',
   other: 'not used',
 };
+
+export const UNIT_NAMES: Readonly<Record<LengthUnit, string>> = { mm: 'millimetres', in: 'inches' };
 
 /** The meaning of a column as shown under its heading; nothing for columns that are not used. */
 export function roleName(role: Role): string {
