@@ -55,6 +55,13 @@ export const panels: readonly Panel[] = [
 /** Small brackets that have no row of their own in the list. */
 export const brackets: readonly Panel[] = [
   {
+    name: 'RC-03B',
+    what: 'Bracket',
+    finish: '',
+    b: { material: 'SS304', thickness: '' },
+    a: { material: '304 SS', thickness: '16 ga' },
+  },
+  {
     name: 'RC-05B',
     what: 'Bracket',
     finish: '',

@@ -5,8 +5,6 @@ export interface Cells {
   /** A number in mm, or the text of the cell; absent where the list is silent. */
   readonly hole?: number | string;
   readonly edge?: number;
-  /** In place of the panel's thickness. */
-  readonly thickness?: string;
   /** For a part that the catalogue does not have. */
   readonly description?: string;
   readonly remark?: string;
@@ -71,13 +69,13 @@ export const fastenerRows: readonly FastenerRow[] = [
   { panel: 'RC-03', part: 'NUT-M4-10-S3', qty: 8, hole: 5.6, edge: 12, remark: 'display window' },
   // fails: 300-series in stainless sheet
   { panel: 'RC-03', part: 'SPACER-M4-10-12-S3', qty: 4, hole: 5.6, edge: 12 },
-  // unknown: no thickness
-  { panel: 'RC-03', part: 'NUT-M6-14-S4', qty: 2, hole: 8.1, edge: 16, thickness: '', before: { thickness: '16 ga' } },
   // marginal: the catalogue's limit lies between typical and hardest 304
   { panel: 'RC-03', part: 'NUT-M3-10-S4', qty: 6, hole: 4.35, edge: 9 },
   // marginal: the same
   { panel: 'RC-03', part: 'PIN-4-10-12-S4', qty: 2, hole: 4.15, edge: 8, before: null },
   { panel: 'RC-03', part: 'NUT-8-32-10-S4', qty: 4, hole: 5.8, edge: 12, remark: 'instrument by others' },
+  // unknown: no thickness, and no row of the bracket that could give it
+  { panel: 'RC-03B', part: 'NUT-M6-14-S4', qty: 2, hole: 8.1, edge: 16 },
 
   { panel: 'RC-04', part: 'NUT-M4-10-CS', qty: 16, hole: 5.6, edge: 12, before: { qty: 12 } },
   // fails: hole 0.07 too large

@@ -41,12 +41,12 @@ function panelRow({ name, what, a }: Panel): string[] {
   return [`PANEL ${name}`, what, '1', name, a.material, a.thickness];
 }
 
-function fastenerRow({ part, qty, panel, hole, edge, thickness, remark = '' }: FastenerRow, { a }: Panel): string[] {
+function fastenerRow({ part, qty, panel, hole, edge, remark = '' }: FastenerRow, { a }: Panel): string[] {
   const said = describe(part);
   if (!said) throw new Error(`revision A lists ${part}, which the demo catalogue does not have`);
   const description = `${said.kind}, ${said.size}, ${said.metal}`;
   return [
-    ...[part, description, String(qty), panel, a.material, thickness ?? a.thickness],
+    ...[part, description, String(qty), panel, a.material, a.thickness],
     ...[showHole(hole), showEdge(edge), remark],
   ];
 }

@@ -37,12 +37,11 @@ function fastenerRow(row: FastenerRow, { b }: Panel): SheetRow {
   const said = describe(part);
   const description = row.description ?? (said && `${said.kind} ${said.size}, ${said.metal}`);
   if (!description) throw new Error(`revision B lists ${part}, which the demo catalogue does not have`);
-  const thickness = row.thickness ?? b.thickness;
   const finish = said?.finish ?? '';
   return {
     isPanel: false,
     qty,
-    cells: [part, qty, panel, b.material, thickness, hole, edge, finish, description, remark],
+    cells: [part, qty, panel, b.material, b.thickness, hole, edge, finish, description, remark],
   };
 }
 

@@ -20,7 +20,7 @@ const TITLES = [
 const NOTES = [
   'About this list',
   'Everything in this workbook is invented for demonstration: the firm, the cabinet, the part numbers and every size. Nothing here is fit for production.',
-  'The cabinet holds the recorder of a river-level station: a float gauge, a logger, a battery and a radio. It is pressed together from six panels, RC-01 to RC-06, and two small brackets.',
+  'The cabinet holds the recorder of a river-level station: a float gauge, a logger, a battery and a radio. It is pressed together from six panels, RC-01 to RC-06, and three small brackets.',
   'Part numbers are plain words: kind, thread, minimum sheet in tenths of a millimetre, length where there is one, and material (CS hardened carbon steel, S3 300-series stainless, S4 hardened 400-series stainless, AL aluminium, PH precipitation-hardened stainless).',
   'The list has faults on purpose: pairs of metals that do not hold, sheet that is too thin, holes off their size, facts that are missing.',
 ];

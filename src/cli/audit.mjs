@@ -16,7 +16,8 @@ function newestOf(paths) {
   for (const path of paths) {
     const full = join(root, path);
     const files = statSync(full).isDirectory() ? readdirSync(full, { recursive: true, withFileTypes: true }) : [];
-    for (const file of files) newest = Math.max(newest, statSync(join(file.parentPath ?? file.path, file.name)).mtimeMs);
+    for (const file of files)
+      newest = Math.max(newest, statSync(join(file.parentPath ?? file.path, file.name)).mtimeMs);
     newest = Math.max(newest, statSync(full).mtimeMs);
   }
   return newest;

@@ -19,7 +19,7 @@ export function toJson(list: AuditedList) {
   };
 }
 
-function lineToJson({ row, verdict, fastener, sheet, quantity, findings, remedies }: AuditedLine) {
+function lineToJson({ row, verdict, fastener, sheet, quantity, extendedQuantity, findings, remedies }: AuditedLine) {
   return {
     row,
     verdict,
@@ -33,7 +33,7 @@ function lineToJson({ row, verdict, fastener, sheet, quantity, findings, remedie
       thinnestMm: sheet.thinnestMm,
     },
     quantity,
-    extendedQuantity: quantity,
+    extendedQuantity,
     findings: findings.map(({ rule, outcome, text, values, cites }) => ({ rule, outcome, text, values, cites })),
     remedies: remedies.map(({ partNumber, change, stocked }) => ({ partNumber, change, stocked })),
   };

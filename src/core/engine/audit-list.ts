@@ -78,11 +78,13 @@ export function toAuditedList({ list, basis, rows, others }: JudgedList): Audite
     toAuditedLine(
       row,
       added.flatMap((findings) => findings.get(row.subject) ?? []),
+      list.relations.extended.get(row.subject.line.row) ?? null,
     ),
   );
   return {
     file: list.file,
     sheet: list.sheet,
+    sheets: list.sheets,
     headerRow: list.headerRow,
     columns: list.columns,
     catalogues: basis.catalogues.map(({ name, demo }) => ({ name, demo })),
@@ -104,19 +106,22 @@ export function judgeRow(line: Line, basis: Basis): JudgedRow {
   return { subject, findings, remedies: verdict === 'holds' ? [] : (basis.findRemedies?.(subject) ?? []) };
 }
 
-/** Last outcome of each judged row, with the list findings it was made with. */
+/** Last outcome of each judged row, with the list findings and the quantity it was made with. */
 const made = new WeakMap<JudgedRow, { readonly added: string; readonly line: AuditedLine }>();
 
-function toAuditedLine(row: JudgedRow, added: readonly Finding[]): AuditedLine {
-  const key = added.map(({ rule, says, text }) => `${rule} ${says} ${text}`).join('\n');
+function toAuditedLine(row: JudgedRow, added: readonly Finding[], extendedQuantity: number | null): AuditedLine {
+  const key = [extendedQuantity, ...added.map(({ rule, says, text }) => `${rule} ${says} ${text}`)].join('\n');
   const before = made.get(row);
   if (before?.added === key) return before.line;
-  const line = auditedLine(row, added);
+  const line = { ...auditedLine(row, added), extendedQuantity };
   made.set(row, { added: key, line });
   return line;
 }
 
-function auditedLine({ subject, findings: own, remedies }: JudgedRow, added: readonly Finding[]): AuditedLine {
+function auditedLine(
+  { subject, findings: own, remedies }: JudgedRow,
+  added: readonly Finding[],
+): Omit<AuditedLine, 'extendedQuantity'> {
   const findings = added.length > 0 ? [...own, ...added] : own;
   return {
     row: subject.line.row,

@@ -60,6 +60,17 @@ export function rebuildLine(line: Line, columnIndex: number, text: string, colum
   return buildLine({ number: line.row, cells, flags }, columns);
 }
 
+/** The line with the sheet of its panel; what its words say is read anew, as a sheet may bring its finish with it. */
+export function withSheet(
+  line: Line,
+  columns: readonly Column[],
+  material: MaterialReading,
+  thickness: ThicknessReading,
+): Line {
+  const facts = readWords(createPicker(line.cells, line.flags, columns), material);
+  return { ...line, material, thickness, facts };
+}
+
 /** The cell of a row that has a role. */
 interface Picked {
   readonly text: string;
@@ -75,11 +86,17 @@ function createPicker(cells: readonly string[], flags: CellFlags, columns: reado
     const column = columns.find((one) => one.role === role) ?? null;
     const flag = column ? flags[column.index] : undefined;
     return {
-      text: column ? (cells[column.index] ?? '').trim() : '',
+      text: column ? textIn(cells, column) : '',
       spoiled: flag !== undefined && flag !== 'merged',
       column,
     };
   };
+}
+
+/** The text of a column, or the one text in the columns that it is spread over. */
+function textIn(cells: readonly string[], { index, through = index }: Column): string {
+  const spread = cells.slice(index, through + 1).find((cell) => cell.trim() !== '');
+  return (spread ?? '').trim();
 }
 
 const readFactsOnce = rememberCells(readFacts);

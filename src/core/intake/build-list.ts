@@ -1,13 +1,17 @@
 import type { Line } from '../model/line.ts';
-import type { HardwareList, LengthUnit, OtherRow, Role } from '../model/list.ts';
+import type { Column, HardwareList, LengthUnit, OtherRow, PanelRow, Role } from '../model/list.ts';
 import type { Notice, RawFile, RawRow, RawTable, TextReading } from '../model/raw.ts';
 import { buildLine } from './build-line.ts';
 import { type ColumnChoices, findColumns } from './columns.ts';
 import { findTable } from './find-table.ts';
 import { noticeColumns, noticeRows, noticeSheets } from './list-notices.ts';
 import { parseMaterial } from './material.ts';
+import { panelRowsOf } from './panel-table.ts';
 import { fillMergedDown, joinHeadings } from './raw-rows.ts';
+import { PANEL_TABLE_ROW, relateRows } from './relate.ts';
 import { findOther } from './rows.ts';
+import { findSideTable, withoutSide } from './side-table.ts';
+import { spreadColumns } from './spread-columns.ts';
 
 /** Choices of the user; whatever is left out is found. */
 export interface ListOptions {
@@ -24,29 +28,44 @@ export interface ListOptions {
 export function buildList(file: RawFile, options: ListOptions = {}): HardwareList {
   const { table, header, others: otherSheets } = findTable(file, options);
   const { headings, body, unitsRow } = splitTable(table, header);
-  const { columns, rows, others } = sortRows(headings, body, options);
-  const readMaterial = remember(parseMaterial);
+  const sideColumns = findSideTable(headings, body);
+  const { columns, rows, others } = sortRows(headings, body, sideColumns, options);
   const shifted = new Set(file.format === 'csv' ? rows.filter((row) => isShifted(row, headings.length)) : []);
-  const lines = rows.map((row) => {
-    const line = buildLine(row, columns, readMaterial);
-    return shifted.has(row) ? distrust(line) : line;
-  });
-  return {
+  const lines = readLines(rows, columns, shifted);
+  const panelRows = panelRowsOf(file, table);
+  const notices = [
+    ...file.notices.filter(concerns(table)),
+    ...noticeSheets(table, otherSheets.filter(isNoSourceOf(panelRows))),
+    ...noticeColumns(columns, table),
+    ...noticeRows(table, header, rows, [...shifted], headings.length),
+  ];
+  return relateRows({
     file: file.file,
     sheet: table.name,
+    sheets: file.tables.map(({ name }) => name).filter((name) => name !== ''),
     headerRow: header.number,
     columns,
     lines,
     others: unitsRow ? [{ row: unitsRow.number, cells: unitsRow.cells, what: 'units' }, ...others] : others,
     hiddenRows: body.filter((row) => row.hidden).length,
     ...(file.format === 'csv' && { reading: readingOf(file) }),
-    notices: [
-      ...file.notices.filter(concerns(table)),
-      ...noticeSheets(table, otherSheets),
-      ...noticeColumns(columns, table),
-      ...noticeRows(table, header, rows, [...shifted], headings.length),
-    ],
-  };
+    notices,
+    relations: { ownLines: lines, ownNotices: notices, panelRows, sideColumns, extended: new Map() },
+  });
+}
+
+function readLines(rows: readonly RawRow[], columns: readonly Column[], shifted: ReadonlySet<RawRow>): readonly Line[] {
+  const readMaterial = remember(parseMaterial);
+  return rows.map((row) => {
+    const line = buildLine(row, columns, readMaterial);
+    return shifted.has(row) ? distrust(line) : line;
+  });
+}
+
+/** A sheet from which panels are taken is read already; there is nothing to tell of it. */
+function isNoSourceOf(panelRows: readonly PanelRow[]): (table: RawTable) => boolean {
+  const sources = new Set(panelRows.map(({ sheet }) => sheet));
+  return ({ name }) => !sources.has(name);
 }
 
 function readingOf({ encoding, delimiter }: RawFile): TextReading {
@@ -61,12 +80,21 @@ function splitTable(table: RawTable, header: RawRow) {
 }
 
 /** Columns are read twice: the second time without the rows that turned out to be no part of the list. */
-function sortRows(headings: readonly string[], body: readonly RawRow[], choices: ColumnChoices) {
+function sortRows(
+  headings: readonly string[],
+  body: readonly RawRow[],
+  side: readonly Column[],
+  chosen: Partial<ColumnChoices>,
+) {
+  const roles = { ...Object.fromEntries(side.map(({ index }) => [index, 'other' as const])), ...chosen.roles };
+  const choices = side.length > 0 ? { ...chosen, roles } : chosen;
   const first = findColumns(headings, columnTexts(headings, body), choices);
-  const rows = body.filter((row) => findOther(row, first) === null);
-  const columns = findColumns(headings, columnTexts(headings, rows), choices);
+  const rows = body.filter((row) => findOther(withoutSide(row, side), first) === null);
+  const columns = spreadColumns(findColumns(headings, columnTexts(headings, rows), choices), rows);
   const others = body.flatMap((row): readonly OtherRow[] => {
-    const what = findOther(row, columns);
+    const own = withoutSide(row, side);
+    const isBeside = own !== row && own.cells.every((cell) => cell.trim() === '');
+    const what = isBeside ? PANEL_TABLE_ROW : findOther(own, columns);
     return what ? [{ row: row.number, cells: row.cells, what }] : [];
   });
   const put = new Set(others.map(({ row }) => row));

@@ -1,3 +1,5 @@
+import type { Disputed, TakenFrom } from './sheet.ts';
+
 /** Where the unit of a number came from. */
 export type UnitFrom = 'cell' | 'heading' | 'column' | 'list';
 
@@ -33,4 +35,7 @@ export interface ThicknessReading {
   readonly otherMm: number | null;
   /** Tolerance written in the cell, both positive: "1.5 ±0.1". */
   readonly toleranceMm: { readonly plus: number; readonly minus: number } | null;
+  /** Set where the cell is blank and the thickness is that of another row. */
+  readonly takenFrom?: TakenFrom;
+  readonly disputed?: Disputed;
 }

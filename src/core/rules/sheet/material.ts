@@ -1,6 +1,7 @@
 import type { Judgement } from '../../model/finding.ts';
 import type { Rule, Subject } from '../rule.ts';
 import { quoted } from '../texts.ts';
+import { disputedWords, takenWords } from './taken.ts';
 
 /** Is it known which metal the sheet is? Vague words are no fault here: the clinch checks judge every metal they could mean. */
 export const material: Rule = {
@@ -11,18 +12,18 @@ export const material: Rule = {
   reads: ['material'],
   needs: ['practice-three-facts'],
   texts: {
-    named: { brief: '{sheet}', full: 'Sheet understood as {sheet}. {remarks}' },
+    named: { brief: '{sheet}', full: 'Sheet understood as {sheet}{taken}. {remarks}' },
     assumed: {
       brief: '{sheet}, assumed',
-      full: 'Sheet taken as {sheet}, the condition in which it is sold. {remarks}',
+      full: 'Sheet taken as {sheet}, the condition in which it is sold{taken}. {remarks}',
     },
     vague: {
       brief: '“{text}” could be {count} metals',
-      full: '“{text}” could be {count} metals and tempers; the row is judged against each of them: {sheets}. {remarks}',
+      full: '“{text}” could be {count} metals and tempers; the row is judged against each of them: {sheets}{taken}. {remarks}',
     },
     blank: {
       brief: 'Sheet metal missing',
-      full: 'The sheet metal is missing: its alloy and temper, such as 5052-H32 or DC01, would settle this.',
+      full: 'The sheet metal is missing{disputed}: its alloy and temper, such as 5052-H32 or DC01, would settle this.',
     },
     'not-a-metal': {
       brief: '“{text}” is no sheet metal',
@@ -42,11 +43,14 @@ export const material: Rule = {
     { cells: { material: 'zorbium 9' }, outcome: 'unknown', says: 'unreadable' },
   ],
   check({ line, sheets }: Subject): Judgement {
-    const { how, text, remarks } = line.material;
+    const { how, text, remarks, takenFrom, disputed } = line.material;
     const names = sheets.flatMap(({ entry }) => (entry ? [entry.name] : []));
-    const words = { text: text.trim(), remarks: remarks.map(sentence).join(' '), listed: quoted(text) };
+    const said = remarks.map(sentence).join(' ');
+    const words = { text: text.trim(), remarks: said, listed: quoted(text), taken: takenWords(takenFrom) };
     const cites = ['practice-three-facts'];
-    if (how === 'blank') return { outcome: 'unknown', says: 'blank', cites };
+    if (how === 'blank') {
+      return { outcome: 'unknown', says: 'blank', words: { disputed: disputedWords(disputed) }, cites };
+    }
     if (how === 'not-a-material') return { outcome: 'unknown', says: 'not-a-metal', words, cites };
     if (names.length === 0) return { outcome: 'unknown', says: 'unreadable', words, cites };
     if (how === 'vague') {

@@ -1,6 +1,7 @@
 import type { Judgement } from '../../model/finding.ts';
 import { findCited } from '../../reference/index.ts';
 import type { Rule, Subject } from '../rule.ts';
+import { disputedWords, takenWords } from './taken.ts';
 
 /** Is the sheet's thickness known? States what unit was taken and why. */
 export const thicknessRead: Rule = {
@@ -11,19 +12,22 @@ export const thicknessRead: Rule = {
   reads: ['thickness', 'material'],
   needs: ['practice-three-facts', 'practice-one-unit-per-column'],
   texts: {
-    read: { brief: '{thicknessMm:unit}', full: 'Thickness read as {thicknessMm:unit}{because}.' },
-    gauge: { brief: '{text} is {thicknessMm:unit}', full: '“{text}” in this metal is {thicknessMm:unit}{because}.' },
+    read: { brief: '{thicknessMm:unit}', full: 'Thickness read as {thicknessMm:unit}{because}{taken}.' },
+    gauge: {
+      brief: '{text} is {thicknessMm:unit}',
+      full: '“{text}” in this metal is {thicknessMm:unit}{because}{taken}.',
+    },
     'gauge-two': {
       brief: '{text} is {thicknessMm:unit} or {otherMm:unit}',
       full: '“{text}” is {thicknessMm:unit} by the {table} and {otherMm:unit} by the {other}: judged at {thicknessMm:unit}.',
     },
     'gauge-many': {
       brief: '{text} depends on the metal',
-      full: '“{text}” is {thicknessMm:unit} to {otherMm:unit}, depending on which metal “{material}” is: each is judged with its own.',
+      full: '“{text}” is {thicknessMm:unit} to {otherMm:unit}, depending on which metal “{material}” is{taken}: each is judged with its own.',
     },
     blank: {
       brief: 'Thickness is missing',
-      full: 'The sheet thickness is missing: a thickness with its unit, or a gauge with its metal, would settle this.',
+      full: 'The sheet thickness is missing{disputed}: a thickness with its unit, or a gauge with its metal, would settle this.',
     },
     unreadable: {
       brief: 'Thickness “{text}” not readable',
@@ -31,7 +35,7 @@ export const thicknessRead: Rule = {
     },
     'no-unit': {
       brief: '“{text}”: mm or inches?',
-      full: 'The thickness “{text}” could be millimetres or inches, and nothing in its column settles it: is the column in mm or in inches?',
+      full: 'The thickness “{text}”{taken} could be millimetres or inches, and nothing in its column settles it: is the column in mm or in inches?',
     },
     impossible: {
       brief: 'No sheet is “{text}” {unit} thick',
@@ -39,7 +43,7 @@ export const thicknessRead: Rule = {
     },
     'no-metal': {
       brief: '“{text}” needs a metal',
-      full: 'A gauge number (“{text}”) means a thickness only together with a metal: the sheet metal, or the thickness in mm or inches, would settle this.',
+      full: 'A gauge number (“{text}”{taken}) means a thickness only together with a metal: the sheet metal, or the thickness in mm or inches, would settle this.',
     },
   },
   examples: [
@@ -55,9 +59,12 @@ export const thicknessRead: Rule = {
   ],
   check(subject: Subject): Judgement {
     const { thickness } = subject.line;
-    const words = { text: thickness.text.trim() };
+    const words = { text: thickness.text.trim(), taken: takenWords(thickness.takenFrom) };
     const cites = ['practice-three-facts'];
-    if (thickness.how === 'blank') return { outcome: 'unknown', says: 'blank', cites };
+    if (thickness.how === 'blank') {
+      const disputed = disputedWords(thickness.disputed);
+      return { outcome: 'unknown', says: 'blank', words: { disputed }, cites };
+    }
     if (thickness.how === 'unreadable') return { outcome: 'unknown', says: 'unreadable', words, cites };
     if (thickness.how === 'ambiguous-unit') {
       return { outcome: 'unknown', says: 'no-unit', words, cites: ['practice-one-unit-per-column'] };
@@ -87,8 +94,8 @@ const BECAUSE = {
 } as const;
 
 function readLength({ line }: Subject): Judgement {
-  const { mm, unitFrom } = line.thickness;
-  const words = { because: BECAUSE[unitFrom ?? 'cell'] };
+  const { mm, unitFrom, takenFrom } = line.thickness;
+  const words = { because: BECAUSE[unitFrom ?? 'cell'], taken: takenWords(takenFrom) };
   return {
     outcome: 'holds',
     says: 'read',
@@ -100,14 +107,15 @@ function readLength({ line }: Subject): Judgement {
 
 function readGauge({ line, sheets }: Subject): Judgement {
   const text = line.thickness.text.trim();
+  const taken = takenWords(line.thickness.takenFrom);
   const known = sheets.flatMap(({ thicknessMm }) => (thicknessMm === null ? [] : [thicknessMm]));
   if (known.length < sheets.length)
-    return { outcome: 'unknown', says: 'no-metal', words: { text }, cites: ['practice-three-facts'] };
+    return { outcome: 'unknown', says: 'no-metal', words: { text, taken }, cites: ['practice-three-facts'] };
   const thicknessMm = Math.min(...known);
   const thickest = Math.max(...known);
   const cites = [...new Set(sheets.flatMap(({ thicknessTable }) => (thicknessTable ? [thicknessTable] : [])))];
   if (thickest > thicknessMm) {
-    const words = { text, material: line.material.text.trim() };
+    const words = { text, taken, material: line.material.text.trim() };
     return { outcome: 'holds', says: 'gauge-many', values: { thicknessMm, otherMm: thickest }, words, cites };
   }
   const other = sheets[0]?.otherThickness;
@@ -120,5 +128,5 @@ function readGauge({ line, sheets }: Subject): Judgement {
       cites,
     };
   }
-  return { outcome: 'holds', says: 'gauge', values: { thicknessMm }, words: { text, because: '' }, cites };
+  return { outcome: 'holds', says: 'gauge', values: { thicknessMm }, words: { text, taken, because: '' }, cites };
 }
