@@ -93,12 +93,18 @@ export class Commands {
 
   /** Sets one cell and has its row judged. */
   async editCell(row: number, column: number, text: string): Promise<void> {
-    const before = cellText(this.#store.state.rows, row, column);
-    if (before === null || before === text) return;
     const edited = this.#store.state.list?.columns.find(({ index }) => index === column);
     const name = `edit ${columnName(edited ?? { heading: '', index: column })} in row ${row}`;
-    const cells = (content: string) => ({ cells: [{ row, column, text: content }] });
-    await this.#do({ name, after: cells(text), before: cells(before) });
+    await this.editCells([{ row, column, text }], name);
+  }
+
+  /** Sets several cells as one step (a paste, a fill, a swap). Cells that already hold the text, and rows that are not there, are left out. */
+  async editCells(cells: readonly CellEdit[], name: string): Promise<void> {
+    const texts = new Map(this.#store.state.rows.map(({ row, cells: own }) => [row, own]));
+    const after = cells.filter(({ row, column, text }) => texts.has(row) && (texts.get(row)?.[column] ?? '') !== text);
+    if (after.length === 0) return;
+    const before = after.map(({ row, column }) => ({ row, column, text: texts.get(row)?.[column] ?? '' }));
+    await this.#do({ name, after: { cells: after }, before: { cells: before } });
   }
 
   /** Says what a column means and, for lengths, the unit of its bare numbers. Kept for the next list with the same headings. */
@@ -267,11 +273,6 @@ export class Commands {
 
 function keyOf({ columns }: AuditedList): string {
   return headingKey(columns.map(({ heading }) => heading));
-}
-
-function cellText(rows: readonly GridRow[], row: number, column: number): string | null {
-  const found = rows.find((candidate) => candidate.row === row);
-  return found ? (found.cells[column] ?? '') : null;
 }
 
 /** The state with some rows judged anew. */
