@@ -2,9 +2,9 @@ import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import type { AuditedLine } from '../core/model/audited.ts';
 import type { Finding } from '../core/model/finding.ts';
 import type { LengthUnit } from '../core/model/list.ts';
-import { describeHole, describeMargin, describeSheet } from '../core/say/describe.ts';
-import { showValue } from '../core/say/show-value.ts';
+import { describeSheet } from '../core/say/describe.ts';
 import './check-list.ts';
+import './row-facts.ts';
 import { shared } from './styles.ts';
 import { verdictShape } from './verdict-mark.ts';
 
@@ -85,17 +85,6 @@ export class RowPanel extends LitElement {
       .remedy b {
         font-size: 14px;
       }
-      td:first-child,
-      th:first-child {
-        color: var(--soft);
-        width: 88px;
-      }
-      th:nth-child(2) {
-        width: 36%;
-      }
-      td {
-        overflow-wrap: anywhere;
-      }
       .empty {
         margin-top: 40px;
         color: var(--soft);
@@ -114,7 +103,7 @@ export class RowPanel extends LitElement {
     const { line } = this;
     if (!line) return html`<p class="empty">Choose a row to see what decides it.</p>`;
     return html`
-      ${this.#header(line)} ${decision(line)} ${remedies(line)} ${this.#facts(line)}
+      ${this.#header(line)} ${decision(line)} ${remedies(line)} <row-facts .line=${line} units=${this.units}></row-facts>
       <section>
         <h3>Checks</h3>
         <check-list .findings=${line.findings}></check-list>
@@ -136,43 +125,6 @@ export class RowPanel extends LitElement {
       </div>
       <button class="close" aria-label="Close this panel" title="Close" @click=${this.#close}>×</button>
     </header>`;
-  }
-
-  #facts(line: AuditedLine): TemplateResult {
-    const rows: readonly (readonly [string, string, string])[] = [
-      ['Part', line.line.partNumber, line.fastener?.partNumber ?? 'not on file'],
-      ['Sheet metal', line.line.material.text, line.sheet?.name || 'not known'],
-      ['Thickness', line.line.thickness.text || (line.line.material.thicknessText ?? ''), this.#thickness(line)],
-      ['Hole', line.line.hole.text, this.#against(line.line.hole.mm, describeHole(line.requires, this.units))],
-      ['Edge', line.line.edge.text, this.#against(line.line.edge.mm, this.#length(line.requires?.edgeMm))],
-      ['Hardness', '', describeMargin(line) && `margin ${describeMargin(line)} HRB points`],
-    ];
-    return html`<section>
-      <table>
-        <thead>
-          <tr><th></th><th scope="col">Listed</th><th scope="col">Understood (${this.units})</th></tr>
-        </thead>
-        <tbody>
-          ${rows.map(([name, listed, understood]) => html`<tr><td>${name}</td><td>${listed || '–'}</td><td>${understood || '–'}</td></tr>`)}
-        </tbody>
-      </table>
-    </section>`;
-  }
-
-  #thickness({ sheet, requires }: AuditedLine): string {
-    if (!sheet || sheet.thicknessMm === null) return '';
-    const thinnest = sheet.thinnestMm === null ? '' : ` (thinnest ${this.#length(sheet.thinnestMm)})`;
-    const needs = requires?.sheetMinMm == null ? '' : `, needs ${this.#length(requires.sheetMinMm)}`;
-    return `${this.#length(sheet.thicknessMm)}${thinnest}${needs}`;
-  }
-
-  #against(mm: number | null, required: string): string {
-    const given = this.#length(mm);
-    return [given, required && `needs ${required}`].filter(Boolean).join(', ');
-  }
-
-  #length(mm: number | null | undefined): string {
-    return mm === null || mm === undefined ? '' : showValue('lengthMm', mm, this.units);
   }
 
   #close(): void {

@@ -93,6 +93,14 @@ describe('a row without a sheet of its own takes that of', () => {
     expect(buildList(file).lines[0]?.thickness.takenFrom).toEqual({ row: 3, sheet: 'Panels', text: '2 mm' });
   });
 
+  it('a panel table with more headings than the list, which stays the list', () => {
+    const panels = ['Sheet metal schedule', '', 'Part No;Description;Material;Gauge', 'P-1;Panel;CRS;14 ga'];
+    const list = ['Item;Part Number;Description;QTY', '1;P-1;Panel;2', `1.1;${NUT}`];
+    const file = workbookFile({ Panels: panels, BOM: list });
+    expect([buildList(file).sheet, buildList(file).notices]).toEqual(['BOM', []]);
+    expect(buildList(file).lines[1]?.thickness).toMatchObject({ number: 14, takenFrom: { row: 4, sheet: 'Panels' } });
+  });
+
   it('its panel only for what is missing', () => {
     const panel = 'PNL-1;Panel;1;;5052-H32;1.5';
     expect(takes(textFile([HEAD, panel, `${NUT};PNL-1;5052-H32;`]))).toEqual([null, '5052-h32', 2, 1.5]);

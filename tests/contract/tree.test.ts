@@ -205,6 +205,12 @@ describe('a tree of rows', () => {
     expect(pieces([head, ...rows, 'A-1;Clinch nut M4;4;HP-1'])).toEqual([1, 2, 3, 2, 20]);
   });
 
+  it('takes the one assembly that all belong to and that is not listed for the product', () => {
+    const rows = ['TOP;DR-1;Door;2', 'TOP;FR-1;Frame;1', 'DR-1;A-1;Clinch nut M4;4', 'FR-1;A-1;Clinch nut M4;6'];
+    const lines = ['Assembly;P/N;Description;Qty', ...rows];
+    expect([pieces(lines), notices(lines)]).toEqual([[2, 1, 8, 6], []]);
+  });
+
   it('keeps a title among numbered rows as what stands above them, once', () =>
     expect(
       pieces(['Item;P/N;Description;Qty', '1;;REAR DOOR;', '1.1;A-1;Clinch nut M4;4', '1.2;A-2;Clinch nut M5;2']),

@@ -1,5 +1,6 @@
 import type { RawFile, RawRow, RawTable } from '../model/raw.ts';
 import { findRole } from './headings.ts';
+import { isPanelTable } from './panel-table.ts';
 
 /** Headings stand within this many rows of the top; 18 is the deepest seen on a real list. */
 const ROWS_SEARCHED = 30;
@@ -73,5 +74,6 @@ const ASIDE =
 
 function rankSheet(table: RawTable, { row, score }: Header): number {
   const below = table.rows.filter(({ number }) => number > row.number).length;
-  return score + Math.log10(1 + below) - (below === 0 ? 3 : 0) - (ASIDE.test(table.name) ? 2 : 0);
+  const aside = ASIDE.test(table.name) || isPanelTable(table);
+  return score + Math.log10(1 + below) - (below === 0 ? 3 : 0) - (aside ? 2 : 0);
 }

@@ -16,6 +16,11 @@ export function panelRowsOf(file: RawFile, list: RawTable): readonly PanelRow[] 
   return file.tables.filter((table) => table !== list && !table.hidden).flatMap(readTable);
 }
 
+/** Whether a table says what panels are cut from and lists no fasteners: it goes with a list, and is none. */
+export function isPanelTable(table: RawTable): boolean {
+  return readTable(table).length > 0;
+}
+
 function readTable(table: RawTable): readonly PanelRow[] {
   const header = table.rows.slice(0, ROWS_SEARCHED).find(({ cells }) => headsPanels(cells));
   if (!header) return [];

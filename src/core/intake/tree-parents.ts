@@ -31,24 +31,34 @@ function placeBy(rows: readonly TreeRow[], column: number, { own, named }: Keys)
   const holders = new Map<string, TreeRow[]>();
   const pairs = new Map<string, number>();
   const parentOf = (row: TreeRow) => named(row.cells[column] ?? '');
+  const pairOf = (row: TreeRow) => `${parentOf(row)}\n${nameKey(row.partNumber)}`;
   for (const row of rows) {
     if (own(row)) addTo(holders, own(row), row);
-    const pair = `${parentOf(row)}\n${nameKey(row.partNumber)}`;
-    pairs.set(pair, (pairs.get(pair) ?? 0) + 1);
+    pairs.set(pairOf(row), (pairs.get(pairOf(row)) ?? 0) + 1);
   }
-  const parents = new Map<number, readonly number[]>();
-  const lost: number[] = [];
-  const [found, missing] = [new Set<string>(), new Set<string>()];
-  for (const row of rows) {
-    const key = parentOf(row);
-    if (key === '' || key === '0' || key === own(row)) continue;
-    const chosen = choose(holders.get(key) ?? [], row, pairs.get(`${key}\n${nameKey(row.partNumber)}`) ?? 1);
-    (holders.has(key) ? found : missing).add(key);
-    if (chosen.length > 0) parents.set(row.row, chosen);
-    else lost.push(row.row);
-  }
-  const because = 'name an assembly that is not on the list, or that stands on it more than once';
-  return { parents, lost, because, explained: found.size, broken: missing.size };
+  const isTop = (row: TreeRow) => ['', '0', own(row)].includes(parentOf(row));
+  const below = rows.filter((row) => !isTop(row));
+  const found = below.filter((row) => holders.has(parentOf(row)));
+  const missing = below.filter((row) => !holders.has(parentOf(row)));
+  const product = below.length === rows.length ? theProduct(missing.map(parentOf)) : null;
+  const parents = new Map(
+    found.map((row) => [row.row, choose(holders.get(parentOf(row)) ?? [], row, pairs.get(pairOf(row)) ?? 1)]),
+  );
+  return {
+    parents: new Map([...parents].filter(([, above]) => above.length > 0)),
+    lost: below
+      .filter((row) => (parents.get(row.row) ?? []).length === 0 && parentOf(row) !== product)
+      .map(({ row }) => row),
+    because: 'name an assembly that is not on the list, or that stands on it more than once',
+    explained: new Set(found.map(parentOf)).size,
+    broken: new Set(missing.map(parentOf)).size,
+  };
+}
+
+/** Where no row stands at the top, the one thing that several rows belong to and that is not listed is the product itself. */
+function theProduct(missing: readonly string[]): string | null {
+  const [name, ...more] = new Set(missing);
+  return name !== undefined && more.length === 0 && missing.length > 1 ? name : null;
 }
 
 /**
