@@ -165,6 +165,8 @@ export class Commands {
 
   show(view: View, openRule: string | null = null): void {
     this.#store.set({ view, openRule });
+    if (view === 'catalogue' && this.#store.state.catalogues.length === 0)
+      void this.#useCatalogues(this.#catalogueFiles);
   }
 
   dismiss(): void {

@@ -28,6 +28,7 @@ export class CheckList extends LitElement {
         display: grid;
         grid-template-columns: 92px 116px 1fr;
         gap: 8px;
+        align-items: baseline;
         padding: 7px 0;
         cursor: pointer;
         list-style: none;

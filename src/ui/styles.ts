@@ -30,6 +30,10 @@ export const shared = css`
     color: var(--on-blue);
     font-weight: 600;
   }
+  button:disabled {
+    opacity: 0.45;
+    cursor: default;
+  }
   .link {
     padding: 0;
     border: 0;
