@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { runRule } from '../../src/core/engine/audit-line.ts';
-import { exampleSubject, findingFor } from '../../src/core/engine/example.ts';
+import { runListRule, runRule } from '../../src/core/engine/audit-line.ts';
+import { exampleSubject, exampleSubjects, findingFor, listFindingsFor } from '../../src/core/engine/example.ts';
 import { NO_FACTS, type WorkFacts } from '../../src/core/model/facts.ts';
+import type { Fastener } from '../../src/core/model/fastener.ts';
 import { bend } from '../../src/core/rules/clinch/bend.ts';
 import { hole } from '../../src/core/rules/clinch/hole.ts';
 import { rim } from '../../src/core/rules/clinch/rim.ts';
@@ -48,7 +49,7 @@ describe('sheet/gauge-metal', () => {
     ['STEEL', '.0635', 'holds own'],
     ['STEEL', '.0508', 'marginal other'],
     ['CRS or 5052', '.0598', 'holds own'],
-    ['5052-H32', '1.519 mm', null],
+    ['5052-H32', '1.519 mm', 'marginal other'],
     ['5052-H32', '16 ga', null],
     ['5052-H32', '', null],
     ['5052-H32', 'thick', null],
@@ -62,6 +63,23 @@ describe('sheet/gauge-metal', () => {
   it('is silent in a column of millimetres and speaks for a cell in inches', () => {
     expect(said(gaugeMetal, { cells: { material: '5052-H32', thickness: '1.52' } })).toBeNull();
     expect(said(gaugeMetal, { cells: { material: '5052-H32', thickness: '0.0598"' } })).toBe('marginal other');
+  });
+
+  // 0.0598 in = 1.51892 mm, 0.0508 in = 1.29032 mm
+  it.each<[string, string, string | null]>([
+    ['5052-H32', '1.519', 'marginal other'],
+    ['5052-H32', '1,519', 'marginal other'],
+    ['5052-H32', '1.5189', 'marginal other'],
+    ['5052-H32', '1.517', 'holds own'],
+    ['5052-H32', '1.500', 'holds own'],
+    ['5052-H32', '1.290', 'holds own'],
+    ['5052-H32', '1.52', null],
+    ['5052-H32', '1.5', null],
+    ['CRS', '1.290', 'marginal other'],
+    ['CRS', '1.519', 'holds own'],
+    ['CRS', '1.29', null],
+  ])('%s, “%s” in a column of millimetres: %s', (material, thickness, expected) => {
+    expect(said(gaugeMetal, { cells: { material, thickness } })).toBe(expected);
   });
 
   it('names the gauge, both metals and what this metal would be', () => {
@@ -146,6 +164,16 @@ describe('clinch/rim', () => {
 });
 
 describe('clinch/spacing', () => {
+  /** The finding for a row that is alone on its list. */
+  const alone = (row: Row) => {
+    const subject = exampleSubject(row);
+    return runListRule(spacing, [subject]).get(subject);
+  };
+  const saidAlone = (row: Row) => {
+    const finding = alone(row);
+    return finding ? `${finding.outcome} ${finding.says}` : null;
+  };
+
   it.each<[string, string | null]>([
     ['9', 'holds holds-default'],
     ['9.01', 'holds holds-default'],
@@ -155,7 +183,7 @@ describe('clinch/spacing', () => {
     ['as drawn', 'unknown unreadable'],
     ['900 in', 'unknown impossible'],
   ])('“%s” mm where the edge distance is 9: %s', (text, expected) => {
-    expect(said(spacing, { cells: { spacing: text } })).toBe(expected);
+    expect(saidAlone({ cells: { spacing: text } })).toBe(expected);
   });
 
   it.each<[string, string]>([
@@ -163,25 +191,86 @@ describe('clinch/spacing', () => {
     ['.351', 'holds holds-default'],
     ['.349', 'fails close-default'],
   ])('“%s” in where the edge distance is 0.350: %s', (text, expected) => {
-    expect(said(spacing, { cells: { spacing: text }, part: { edgeMm: 8.89 }, unit: 'in' })).toBe(expected);
+    expect(saidAlone({ cells: { spacing: text }, part: { edgeMm: 8.89 }, unit: 'in' })).toBe(expected);
   });
 
   it('goes by the spacing of the catalogue before the edge distance', () => {
     const outcomes = ['5.99', '6', '6.01'].map((text) =>
-      said(spacing, { cells: { spacing: text }, part: { spacingMm: 6 } }),
+      saidAlone({ cells: { spacing: text }, part: { spacingMm: 6 } }),
     );
     expect(outcomes).toEqual(['fails close', 'holds holds', 'holds holds']);
-    expect(said(spacing, { cells: { spacing: '6' }, part: { spacingMm: 6, edgeMm: null } })).toBe('holds holds');
+    expect(saidAlone({ cells: { spacing: '6' }, part: { spacingMm: 6, edgeMm: null } })).toBe('holds holds');
   });
 
   it('says that the edge distance is a default of the trade', () => {
     for (const text of ['8', '10']) {
-      expect(textOf(spacing, { cells: { spacing: text } })).toContain('default of the trade');
+      expect(alone({ cells: { spacing: text } })?.text).toContain('default of the trade');
     }
   });
 
   it('asks for the unit where nothing settles it', () => {
-    expect(said(spacing, { cells: { spacing: '9' }, unit: 'none' })).toBe('unknown no-unit');
+    expect(saidAlone({ cells: { spacing: '9' }, unit: 'none' })).toBe('unknown no-unit');
+  });
+
+  /** What is said of a row of the example part, edge distance 9, with one row each of other parts on the same panel. */
+  const beside = (text: string, others: readonly Partial<Fastener>[], own: Partial<Fastener> = {}) => {
+    const parts = Object.fromEntries(others.map((part, index) => [`OTHER-${index}`, part]));
+    const rows = [{ partNumber: 'OWN', spacing: text }, ...Object.keys(parts).map((partNumber) => ({ partNumber }))];
+    const [finding] = listFindingsFor(spacing, { rows, parts: { OWN: own, ...parts } });
+    return finding;
+  };
+
+  it.each<readonly [string, readonly Partial<Fastener>[], string]>([
+    ['10.99', [{ edgeMm: 11 }], 'marginal'],
+    ['11', [{ edgeMm: 11 }], 'holds'],
+    ['11.01', [{ edgeMm: 11 }], 'holds'],
+    ['8.99', [{ edgeMm: 11 }], 'fails'],
+    ['9', [{ edgeMm: 9 }], 'holds'],
+    ['9', [{ edgeMm: 7 }], 'holds'],
+    ['9', [{ edgeMm: null }], 'holds'],
+    ['12', [{ edgeMm: 11 }, { edgeMm: 13 }, { edgeMm: 7 }], 'marginal'],
+    // of the neighbour too its own spacing goes before its edge distance
+    ['9', [{ edgeMm: 11, spacingMm: 8 }], 'holds'],
+    ['9', [{ edgeMm: 7, spacingMm: 14 }], 'marginal'],
+  ])('“%s” mm beside %j: %s', (text, others, outcome) => {
+    expect(beside(text, others)?.outcome).toBe(outcome);
+  });
+
+  it('names the neighbour that needs the most, and its distance', () => {
+    const finding = beside('12', [{ edgeMm: 12.5 }, { edgeMm: 13 }]);
+    expect(finding).toMatchObject({
+      says: 'neighbour',
+      values: { spacingMm: 12, spacingMinMm: 9, neighbourMinMm: 13 },
+    });
+    expect(finding?.text).toContain('beside OTHER-1 on panel P1, which needs 13.00 mm: which neighbour is it?');
+  });
+
+  it('counts the spacing of the catalogue for its own side', () => {
+    expect(beside('6', [{ edgeMm: 5 }], { spacingMm: 6 })?.outcome).toBe('holds');
+    expect(beside('6', [{ edgeMm: 7 }], { spacingMm: 6 })?.outcome).toBe('marginal');
+    expect(beside('5.9', [{ edgeMm: 5 }], { spacingMm: 6 })?.outcome).toBe('fails');
+  });
+
+  it('knows no neighbour on another panel, without a panel, not on file, or of the same part', () => {
+    const other = { partNumber: 'OTHER' };
+    const parts = { OTHER: { edgeMm: 20 } };
+    const first = (...rows: readonly Row['cells'][]) => listFindingsFor(spacing, { rows, parts })[0]?.outcome;
+    expect(first({ spacing: '9' }, other)).toBe('marginal');
+    expect(first({ spacing: '9', panel: 'p 1' }, other)).toBe('marginal');
+    expect(first({ spacing: '9' }, { ...other, panel: 'P2' })).toBe('holds');
+    expect(first({ spacing: '9', panel: '' }, { ...other, panel: '' })).toBe('holds');
+    expect(first({ spacing: '9' }, { partNumber: 'NOT-ON-FILE' })).toBe('holds');
+    expect(first({ ...other, spacing: '20' }, other, {})).toBe('holds');
+  });
+
+  it('takes a long panel in one go', () => {
+    const rows = Array.from({ length: 500 }, (_, index) => ({ partNumber: `P-${index}`, spacing: '9' }));
+    const parts = Object.fromEntries(rows.map(({ partNumber }, index) => [partNumber, { edgeMm: 5 + (index % 5) }]));
+    const subjects = exampleSubjects({ rows, parts });
+    const many = Array.from({ length: 40 }, () => subjects.map((subject) => ({ ...subject }))).flat();
+    const started = performance.now();
+    expect(spacing.checkList(many).size).toBe(20_000);
+    expect(performance.now() - started).toBeLessThan(1000);
   });
 });
 

@@ -30,6 +30,18 @@ describe('the rim of the hole', () => {
     ['deburr, no csk', { rimWork: 'deburr' }],
     ['Do not deburr, csk far side', { rimWork: 'csk' }],
     ['deburr outline but chamfer holes', { rimWork: 'chamfer' }],
+    ['all edges deburred', { rimWork: 'deburred' }],
+    ['deburr edges and holes', { rimWork: 'deburr' }],
+    ['deburr edges of holes', { rimWork: 'deburr' }],
+    ['deburr; break edges', { rimWork: 'deburr' }],
+    ['remove all burrs and break edges', { rimWork: 'remove all burrs' }],
+    ['edges deburred and holes chamfered', { rimWork: 'deburred' }],
+    ['hole edges to be deburred', { rimWork: 'deburred' }],
+    ['hole edges radiused', { rimWork: 'hole edges radiused' }],
+    ['radius hole edges and outer edges', { rimWork: 'radius hole edges' }],
+    ['round edges of holes', { rimWork: 'round edges of holes' }],
+    ['break all sharp hole edges', { rimWork: 'break all sharp hole edges' }],
+    ['alle Kanten entgraten', { rimWork: 'entgraten' }],
     ['Bohrung entgraten', { rimWork: 'entgraten' }],
     ['angesenkt', { rimWork: 'angesenkt' }],
     ['ébavurer', { rimWork: 'ébavurer' }],
@@ -42,11 +54,20 @@ describe('the rim of the hole', () => {
     ...silent('ne pas ébavurer', 'sans chanfrein', 'DEBURR EDGES ONLY', 'deburr outline', 'Deburr outside edges'),
     ...silent('deburr all edges except holes', 'deburr panel, not the clinch holes', 'deburr other holes'),
     ...silent('Außenkanten entgraten', 'deburr outline, do not deburr holes', 'break sharp edges'),
+    ...silent('edges deburred', 'edges to be deburred', 'deburr edges', 'edges broken', 'deburr the sharp edges'),
+    ...silent('Edges: deburr', 'chamfer edges', 'deburr edges, not holes', 'deburr edges, holes as struck'),
+    ...silent('Kanten entgraten', 'ébavurer les bords', 'do not radius hole edges', 'hole edges must not be rounded'),
     ['use csk screw M4x10', { screw: { thread: 'M4', lengthMm: 10, propertyClass: null } }],
   ]);
   says('hole', [
     ['5.6 deburr', { rimWork: 'deburr' }],
     ['5.6 do not deburr', {}],
+    ['5.6 deburr edges', { rimWork: 'deburr' }],
+    ['5.6 csk', { rimWork: 'csk' }],
+    ['5.6 chamfer', { rimWork: 'chamfer' }],
+    ['5.6 no csk', {}],
+    ['5.6 laser', { holeProcess: 'laser' }],
+    ['5.6 punched', { holeProcess: 'punched' }],
   ]);
   says('description', silent('Clinch stud, countersunk head', 'Standoff, chamfered ends'));
 });
@@ -143,8 +164,78 @@ describe('the order of work', () => {
     ['press into pre-painted sheet', { sheetFinish: 'paint' }],
     ['check threads after paint', { sheetFinish: 'paint' }],
     ['clean before pressing; painted panel', { sheetFinish: 'paint' }],
+    ['insert nuts prior to anodise', { sheetFinish: 'anodised', pressedWhen: 'before-finish' }],
+    ['press-in nuts to be fitted before powder coat', { sheetFinish: 'powder-coat', pressedWhen: 'before-finish' }],
+    ['press in nuts before paint', { sheetFinish: 'paint', pressedWhen: 'before-finish' }],
+    ['press the M4 nuts after anodising', { sheetFinish: 'anodised', pressedWhen: 'after-finish' }],
+    ['clinch nut, zinc plated', { fastenerFinish: 'zinc-electroplate' }],
+    ['insert nut, zinc plated, then passivated', { fastenerFinish: 'zinc-electroplate' }],
+    ['zinc plate after pressing not allowed', { sheetFinish: 'zinc-electroplate', pressedWhen: 'after-finish' }],
     ...silent('install before bending', 'press after heat treatment', 'after plating', 'final assembly after shipping'),
   ]);
+
+  const bath = { sheetFinish: 'plating', pressedWhen: 'before-finish' } as const;
+  const unnamed = { pressedWhen: 'before-finish', finishUnnamed: true } as const;
+  says('note', [
+    ['plate after assembly', bath],
+    ['panel plated after pressing', bath],
+    ['plate panel after insertion', bath],
+    ['press nuts, then plate', bath],
+    ['insert studs before plating', bath],
+    ['galvanize after pressing', { sheetFinish: 'hot-dip-zinc', pressedWhen: 'before-finish' }],
+    ['panel galvanised after pressing', { sheetFinish: 'hot-dip-zinc', pressedWhen: 'before-finish' }],
+    ['finish after insertion', unnamed],
+    ['coat after pressing', unnamed],
+    ['surface treatment after pressing', unnamed],
+    ['press after finishing', { pressedWhen: 'after-finish' }],
+    ['do not plate after pressing', { pressedWhen: 'after-finish' }],
+    ['plate after pressing not allowed', { pressedWhen: 'after-finish' }],
+    ...silent(
+      'touch up plating after pressing',
+      'plating must not crack after pressing',
+      'check plating after assembly',
+    ),
+    ...silent(
+      'install base plate after pressing nuts',
+      'attach cover plate after insertion',
+      'stack plate after pressing',
+    ),
+    ...silent(
+      'Plate to be fitted after pressing nuts',
+      'galvanized sheet bent after pressing',
+      'finish boring after assembly',
+    ),
+  ]);
+
+  it('an unnamed plating is the one that another cell names', () => {
+    const facts = readFacts({ ...BLANK, finish: 'sheet: nickel plate', note: 'plate after assembly' });
+    expect(facts).toEqual({ ...NO_FACTS, sheetFinish: 'nickel-plate', pressedWhen: 'before-finish' });
+    const powder = readFacts({ ...BLANK, finish: 'sheet: powder coat', note: 'finish after insertion' });
+    expect(powder).toEqual({ ...NO_FACTS, sheetFinish: 'powder-coat', pressedWhen: 'before-finish' });
+    const own = readFacts({ ...BLANK, finish: 'zinc plated', note: 'plate after assembly' });
+    expect(own).toEqual({ ...NO_FACTS, ...bath, fastenerFinish: 'zinc-electroplate' });
+  });
+
+  const whole = (sheetFinish: WorkFacts['sheetFinish']) => ({ sheetFinish, pressedWhen: 'before-finish' }) as const;
+  says('note', [
+    ['nickel plate complete assembly', whole('nickel-plate')],
+    ['assembly to be zinc plated', whole('zinc-electroplate')],
+    ['zinc plate assy', whole('zinc-electroplate')],
+    ['zinc plated as an assembly', whole('zinc-electroplate')],
+    ['zinc plating of the complete assembly', whole('zinc-electroplate')],
+    ['plate as an assembly', bath],
+    ['powder coat assembly', whole('powder-coat')],
+    ['mates with zinc plated assembly', { fastenerFinish: 'zinc-electroplate' }],
+    ['captive screw assembly: zinc plated', { fastenerFinish: 'zinc-electroplate' }],
+    ['zinc plate assembly drawing 123', { fastenerFinish: 'zinc-electroplate' }],
+    ...silent(
+      'do not plate assembly',
+      'assembly not to be plated',
+      'no plating of assembly',
+      'finish assembly per drawing',
+    ),
+  ]);
+  says('description', [['Screw assembly, zinc plate assembly', { fastenerFinish: 'zinc-electroplate' }]]);
 
   it('is nothing when two cells contradict each other', () => {
     const facts = readFacts({ ...BLANK, finish: 'powder coat after pressing', note: 'press after powder coat' });
@@ -165,6 +256,11 @@ describe('masking and the side to press from', () => {
     ['press from punch side, not from burr side', {}],
     ['do not press from the burr side', {}],
     ['press from side opposite the burr face', {}],
+    ...silent('do not press from the painted face', 'never install from the powder coated side'),
+    ...silent('press from punch side, not from painted face', 'press from the side opposite the painted face'),
+    ...silent('nicht von der lackierten Seite einpressen'),
+    ['powder coat black; do not press from the painted face', { sheetFinish: 'powder-coat' }],
+    ['do not paint, press from painted face', { wrongSide: 'press from painted face', sheetFinish: 'paint' }],
   ]);
 });
 

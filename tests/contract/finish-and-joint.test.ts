@@ -55,6 +55,11 @@ describe('finish/order', () => {
     ['chem-film', '5052-H32', {}, 'marginal chem-film'],
     ['chem-film', '5052-H32', ALUMINIUM, 'holds filmed-along'],
     ['zinc-electroplate', 'DC01', of(), 'unknown no-metal'],
+    ['plating', 'DC01', {}, 'fails traps-acid'],
+    ['plating', 'DC01', STAINLESS, 'marginal bath'],
+    ['plating', '5052-H32', ALUMINIUM, 'marginal bath'],
+    ['plating', 'DC01', of(), 'unknown no-metal'],
+    ['plating', 'GALV', {}, 'fails traps-acid'],
     ['plain', 'DC01', {}, 'nothing'],
   ])('pressed before %s in %s', (sheetFinish, material, part, said) => {
     expect(outcomeOf(order, { facts: { sheetFinish, pressedWhen: 'before-finish' }, cells: { material }, part })).toBe(
@@ -80,6 +85,14 @@ describe('finish/order', () => {
     expect(outcomeOf(order, {})).toBe('nothing');
     expect(outcomeOf(order, { shop: { silence: 'unknown' } })).toBe('unknown silent');
     expect(outcomeOf(order, { facts: { sheetFinish: 'paint' }, part: null })).toBe('nothing');
+  });
+
+  it('asks which finish follows pressing', () => {
+    const facts = { pressedWhen: 'before-finish', finishUnnamed: true } as const;
+    expect(outcomeOf(order, { facts })).toBe('unknown unnamed');
+    expect(judge(order, { facts })?.text).toContain('its name would settle this');
+    expect(outcomeOf(order, { facts: { pressedWhen: 'after-finish' } })).toBe('nothing');
+    expect(outcomeOf(order, { facts, part: null })).toBe('nothing');
   });
 
   it('lets the worse of side and order speak', () => {
@@ -136,6 +149,7 @@ describe('finish/hole-closing', () => {
     [{ pressedWhen: null }, 'nothing'],
     [{ sheetFinish: null }, 'nothing'],
     [{ sheetFinish: 'chem-film' }, 'holds thin'],
+    [{ sheetFinish: 'plating' }, 'unknown no-build'],
     [{ sheetFinish: 'paint' }, 'unknown no-build'],
     [{ sheetFinish: 'paint', sheetFinishUm: 40 }, 'fails closed'],
     // ASTM B633: the classes are least thicknesses outside; holes are normally exempt
@@ -278,6 +292,9 @@ describe('finish/galvanic', () => {
       judge(galvanic, { part, cells: { material }, facts: { sheetFinish: 'tin-plate' } })?.values.anodicDifferenceV,
     ).toBe(0.6);
     expect(outcomeOf(galvanic, { part, cells: { material }, facts: { sheetFinish: 'hard-anodised' } })).toBe('nothing');
+    expect(
+      judge(galvanic, { part, cells: { material }, facts: { sheetFinish: 'plating' } })?.values.anodicDifferenceV,
+    ).toBe(judge(galvanic, { part, cells: { material } })?.values.anodicDifferenceV);
     expect(outcomeOf(galvanic, { part, cells: { material: '' } })).toBe('nothing');
     expect(outcomeOf(galvanic, { part: of() })).toBe('nothing');
   });

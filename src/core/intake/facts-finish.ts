@@ -41,7 +41,13 @@ const PART_OF: Readonly<Partial<Record<FinishKind, readonly FinishKind[]>>> = {
   phosphate: ['powder-coat', 'paint'],
   anodised: ['hard-anodised'],
   paint: ['powder-coat'],
+  plating: ['zinc-electroplate', 'cadmium-electroplate', 'nickel-plate', 'tin-plate', 'chromium-plate'],
 };
+
+/** A plating called by no metal is the one that another text names. */
+export function namePlating(kind: FinishKind, others: readonly FinishKind[]): FinishKind {
+  return kind === 'plating' ? (oneFinish(others.filter((other) => isPartOf(kind, [other]))) ?? kind) : kind;
+}
 
 function isPartOf(kind: FinishKind, all: readonly FinishKind[]): boolean {
   return PART_OF[kind]?.some((whole) => all.includes(whole)) ?? false;

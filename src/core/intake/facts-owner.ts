@@ -2,6 +2,7 @@ import type { FinishKind } from '../model/facts.ts';
 import { parseLength, parseNumber } from '../units/length.ts';
 import { findFinishes, type NamedFinish, readFinish } from './facts-finish.ts';
 import { chooseOrder, findOrders, type WorkOrder } from './facts-order.ts';
+import { isForbiddenSide } from './facts-side.ts';
 
 /** Cells that may name a finish: each speaks of the fastener or of its sheet in its own way. */
 export type FinishCell = 'finish' | 'note' | 'description' | 'sheet';
@@ -30,8 +31,8 @@ const NOTHING: ToldFinishes = { sheet: [], fastener: [], order: null, ordered: n
  */
 export function readFinishes(text: string, cell: FinishCell): ToldFinishes {
   if (text === '') return NOTHING;
-  const all = findFinishes(text);
-  const orders = findOrders(text, all);
+  const all = findFinishes(text).filter((finish) => !isForbiddenSide(text, finish));
+  const orders = findOrders(text, all, cell !== 'description');
   const order = chooseOrder(orders);
   const isOfSheet = (one: NamedFinish) => orders.some(({ finish }) => finish === one) || isSheets(text, one, cell);
   const sheet = all.filter(isOfSheet);

@@ -1,9 +1,13 @@
 import { isDenied } from './facts-negation.ts';
 
+const HOLE_EDGES = '(?:hole edges?|edges? of (?:the |all |any )*holes?)';
+
 /** Work that takes away the metal at the rim of a hole. */
 const RIM_WORDS = [
   "de[- ]?burr?(?:ed|ing|s)?|remove (?:all |any |the )?(?:sharp )?burrs?|csk(?:['’]?d|s)?|c[ '’/-]?s[iu]nk(?:ed|ing|s)?|counter[- ]?s[iu]nk(?:s|ing)?|⌵",
-  String.raw`chamf(?:\.|er(?:ed|ing|s)?)?|chmfr|break (?:the )?(?:sharp )?(?:edges? of (?:the |all )?holes?|hole edges?)`,
+  String.raw`chamf(?:\.|er(?:ed|ing|s)?)?|chmfr`,
+  `(?:break|radius|round(?: off)?|blend|ease|relieve|dress) (?:(?:all|the|any|sharp) )*${HOLE_EDGES}`,
+  `${HOLE_EDGES}(?: (?:to be|are|is|must be|shall be|should be))? (?:broken|radius(?:s?ed)?|rounded|blended|eased|relieved|dressed)`,
   'entgrat(?:en|et|ung)|(?:an|ver|auf)?(?:gesenkt|senken|senkung(?:en)?)|fasen?|(?:an)?gefast|anfasen',
   '[ée]bavur(?:er|[ée]e?s?|age)|frais(?:ur(?:er?|[ée]e?s?|age))|chanfrein(?:er|[ée]e?s?|s)?',
 ];
@@ -11,11 +15,11 @@ const RIM = new RegExp(String.raw`(?<![\p{L}\d])(?:${RIM_WORDS.join('|')})(?![\p
 
 /**
  * The first word in a text that says that the rim of the hole is deburred, countersunk or chamfered, as written. Null when none
- * does: also when it is forbidden ("do not deburr"), when it is about other metal ("deburr edges only", "csk other holes") or
- * about a screw's head.
+ * does: also when it is forbidden ("do not deburr"), when it is about other metal ("deburr edges", "csk other holes") or about a
+ * screw's head. In a text that is about the hole alone its edges are the rim.
  */
-export function findRimWork(text: string): string | null {
-  return sentences(text).flatMap((sentence) => rimWordsIn(sentence))[0] ?? null;
+export function findRimWork(text: string, about: 'part' | 'hole' = 'part'): string | null {
+  return sentences(text).flatMap((sentence) => rimWordsIn(sentence, about))[0] ?? null;
 }
 
 /** Whether a text speaks of a hole at all. */
@@ -30,7 +34,7 @@ function sentences(text: string): readonly string[] {
   return text.split(/;|\n|\.(?=\s|$)(?<!\b(?:incl|excl|min|max|dia|approx)\.)/i);
 }
 
-function rimWordsIn(sentence: string): readonly string[] {
+function rimWordsIn(sentence: string, about: 'part' | 'hole'): readonly string[] {
   let deniedTo = -1;
   return [...sentence.matchAll(RIM)].flatMap((match) => {
     const [word] = match;
@@ -39,7 +43,8 @@ function rimWordsIn(sentence: string): readonly string[] {
     const behind = sentence.slice(end);
     const goesOn = deniedTo >= 0 && isSameList(sentence.slice(deniedTo, match.index), behind);
     if (goesOn || isDenied(before, behind)) deniedTo = end;
-    return deniedTo === end || isHead(before, behind) || isElsewhere(word, before, behind) ? [] : [word];
+    const isOther = isElsewhere(word, before, behind) || (about === 'part' && isAtOuterEdges(word, before, behind));
+    return deniedTo === end || isHead(before, behind) || isOther ? [] : [word];
   });
 }
 
@@ -55,9 +60,27 @@ const BUT_HOLES = new RegExp(
 /** The outline alone, other holes, or everything but the holes. */
 function isElsewhere(word: string, before: string, behind: string): boolean {
   if (OTHER_PLACE.test(behind)) return true;
+  if (HOLE.test(word)) return false;
   if (/csk|s[iu]n?k|senk|frais|⌵/i.test(word)) return false;
   const clause = `${before.split(CLAUSE).at(-1)} ${behind.split(CLAUSE)[0]}`;
   return (OUTER.test(clause) && !HOLE.test(clause)) || BUT_HOLES.test(word + behind);
+}
+
+const EDGES = String.raw`(?:edges?|kanten?|bords?|ar[êe]tes?)(?!\p{L})`;
+const EDGES_BEHIND = new RegExp(
+  String.raw`^ (?:(?:the|sharp|both|long|cut|sheet|panel|outer|die|les) )*${EDGES}(?! ?(?:,|and|&|\+|/|und|et|of|on|at|in|around) (?:[\p{L}]+ ){0,3}?${HOLE_WORDS}(?! (?:as|un|not|only punch|punch)))`,
+  'iu',
+);
+const EDGES_BEFORE = new RegExp(
+  String.raw`(?<!\p{L})(?<!(?:all|every|each|any|hole|bore|alle|and|&|/) (?:\p{L}+ )?)${EDGES}(?: (?:to be|are|is|must be|shall be|should be|only))*[ :=-]*$`,
+  'iu',
+);
+
+/** The edges of the sheet, where no hole is named with them: "deburr edges". "All edges" are those of the holes too. */
+function isAtOuterEdges(word: string, before: string, behind: string): boolean {
+  if (/csk|s[iu]n?k|senk|frais|⌵/i.test(word) || HOLE.test(word)) return false;
+  if (EDGES_BEHIND.test(behind)) return true;
+  return EDGES_BEFORE.test(before) && !HOLE.test(behind.split(CLAUSE)[0] ?? '');
 }
 
 const CLAUSE = new RegExp(String.raw`,|\bbut\b|${RIM.source}`, 'iu');

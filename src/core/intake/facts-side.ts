@@ -33,6 +33,23 @@ export function findWrongSide(text: string): string | null {
   );
 }
 
+const FORBIDDEN_SIDE = new RegExp(
+  [
+    String.raw`(?<!\p{L})(?:not|never|dont|\p{L}+n['’]t|avoid|no|opposite|away)(?: [\p{L}-]+){0,6}? ${COATED_FACE}`,
+    String.raw`nicht (?:[\p{L}-]+ ){0,3}?von der \p{L}+ seite`,
+    String.raw`(?:pas|jamais) (?:[\p{L}-]+ ){0,3}?c[ôo]t[ée] \p{L}+`,
+  ].join('|'),
+  'giu',
+);
+
+/** Whether a place in a text lies inside words that forbid a side: "do not press from the painted face" orders no paint. */
+export function isForbiddenSide(
+  text: string,
+  { start, end }: { readonly start: number; readonly end: number },
+): boolean {
+  return [...text.matchAll(FORBIDDEN_SIDE)].some(({ index, 0: all }) => start >= index && end <= index + all.length);
+}
+
 // "Do not press from", "press only, not from", "press from the side away from".
 function isDenied(text: string, { index, 0: words }: RegExpExecArray): boolean {
   return isDeniedBefore(text.slice(0, index)) || /\b(?:not|never|nicht|opposite|away)\b/i.test(words);

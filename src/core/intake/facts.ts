@@ -1,5 +1,5 @@
 import { NO_FACTS, type PressedWhen, type WorkFacts } from '../model/facts.ts';
-import { oneFinish } from './facts-finish.ts';
+import { namePlating, oneFinish } from './facts-finish.ts';
 import { findHoleProcess } from './facts-hole.ts';
 import { type AskedLoads, findCellLoads, findLoads } from './facts-loads.ts';
 import { readFinishes, type SheetFinish, type ToldFinishes } from './facts-owner.ts';
@@ -50,7 +50,10 @@ function plainText(text: string): string {
   return isBlankCell(plain) ? '' : plain;
 }
 
-type FinishFacts = Pick<WorkFacts, 'sheetFinish' | 'sheetFinishUm' | 'fastenerFinish' | 'pressedWhen'>;
+type FinishFacts = Pick<
+  WorkFacts,
+  'sheetFinish' | 'sheetFinishUm' | 'fastenerFinish' | 'pressedWhen' | 'finishUnnamed'
+>;
 
 function finishFacts(finish: string, note: string, description: string, sheet: string): FinishFacts {
   const told = [
@@ -60,11 +63,13 @@ function finishFacts(finish: string, note: string, description: string, sheet: s
     readFinishes(sheet, 'sheet'),
   ];
   const sheetFinish = findSheetFinish(told);
+  const pressedWhen = findPressedWhen(told);
   return {
     sheetFinish: sheetFinish?.kind ?? null,
     sheetFinishUm: sheetFinish?.um ?? null,
     fastenerFinish: oneFinish(told.find(({ fastener }) => fastener.length > 0)?.fastener ?? []),
-    pressedWhen: findPressedWhen(told),
+    pressedWhen,
+    finishUnnamed: pressedWhen === 'before-finish' && sheetFinish === null,
   };
 }
 
@@ -72,8 +77,10 @@ function finishFacts(finish: string, note: string, description: string, sheet: s
 function findSheetFinish(told: readonly ToldFinishes[]): SheetFinish | null {
   const all = told.flatMap(({ sheet }) => sheet);
   const ordered = told.flatMap((cell) => cell.ordered ?? []);
-  const kind = oneFinish(ordered.map((finish) => finish.kind)) ?? oneFinish(all.map((finish) => finish.kind));
-  if (!kind) return null;
+  const kinds = all.map((finish) => finish.kind);
+  const meant = oneFinish(ordered.map((finish) => finish.kind)) ?? oneFinish(kinds);
+  if (!meant) return null;
+  const kind = namePlating(meant, kinds);
   return { kind, um: [...ordered, ...all].find((finish) => finish.kind === kind && finish.um !== null)?.um ?? null };
 }
 
@@ -91,7 +98,7 @@ function holeFacts(hole: string, note: string, finish: string, description: stri
   const aboutHole = namesHole(description) ? description : '';
   const texts = [hole, note, finish, aboutHole].filter(Boolean);
   return {
-    rimWork: texts.map(findRimWork).find((word) => word !== null) ?? null,
+    rimWork: findRimWork(hole, 'hole') ?? texts.map((text) => findRimWork(text)).find((word) => word !== null) ?? null,
     holeProcess: findHoleProcess([hole, note, aboutHole].filter(Boolean).join('\n')),
     holeMasked: texts.some(isHoleMasked),
     wrongSide: [note, finish, description].map(findWrongSide).find((words) => words !== null) ?? null,

@@ -21,13 +21,23 @@ const COUNT_BEHIND = /(?:,? ?\(? ?\b\d{1,3} ?(?:x|pl(?:c|cs|aces?)?|holes?|off)\
 const LABEL =
   /^(?:(?:hole|bore|loch|bohrung)(?: ?(?:ø|dia\.?|diameter|size))?|dia(?:m(?:eter)?)?\.?|d(?= ?[=:\d.]))\.? ?[:=]? ?(?=\S)/i;
 const WORDS =
-  / ?\b(?:dia(?:m(?:eter)?)?|thru|through|all|typ(?:ical)?|ref|nom(?:inal)?|holes?|punch(?:ed)?|drill(?:ed)?|drl|(?:(?:do )?not? )?debur(?:r(?:ed)?)?)\b\.?/gi;
+  / ?\b(?:dia(?:m(?:eter)?)?|thru|through|all|typ(?:ical)?|ref|nom(?:inal)?|holes?|punch(?:ed)?|drill(?:ed)?|drl|(?:(?:do )?not? )?(?:edges? )?debur(?:r(?:ed)?)?(?: (?:the )?edges?)?)\b\.?/gi;
+
+/** Words about the making or the rim of the hole, behind its size; before it a number may be that of the countersink. */
+const WORK =
+  "(?:laser(?:[- ]?cut)?|water[- ]?jet(?:[- ]?cut)?|pierced?|stamped|bored?|ream(?:ed)?|csk|c['’]?[- ]?sink|c['’]sk|counter[- ]?s[iu]nk|chamf(?:er(?:ed)?)?)";
+const WORK_BEHIND = new RegExp(
+  String.raw`(?:,? \(?(?:(?:do )?not? |w\/o |without )?${WORK}(?: (?:both|one|far|near) sides?)?\.?\)?)+$`,
+  'i',
+);
 
 /** A hole cell without diameter sign, label, count and words that say nothing of its size. */
 export function withoutHoleWords(plain: string): string {
   const bare = plain.replace(COUNT_BEFORE, '').replace(COUNT_BEHIND, '').replace(SIGN, '').trim().replace(LABEL, '');
   return bare
     .replace(WORDS, '')
+    .replace(/[ ,;]+$/, '')
+    .replace(WORK_BEHIND, '')
     .replace(/[ ,;]+$/, '')
     .replace(/ {2,}/g, ' ')
     .trim();

@@ -12,6 +12,8 @@ export type FinishKind =
   | 'nickel-plate'
   | 'tin-plate'
   | 'chromium-plate'
+  /** A plating that is called by no metal: "plate after assembly". */
+  | 'plating'
   | 'passivated'
   | 'anodised'
   | 'hard-anodised'
@@ -42,6 +44,8 @@ export interface WorkFacts {
   readonly sheetFinishUm: number | null;
   readonly fastenerFinish: FinishKind | null;
   readonly pressedWhen: PressedWhen | null;
+  /** True: a finish is said to follow pressing, and nothing says which. */
+  readonly finishUnnamed: boolean;
   /** True: the hole (and seat) are said to be masked. */
   readonly holeMasked: boolean;
   /** True: the fastener is to be pressed from the painted or coated face, or from the burr side. */
@@ -71,6 +75,7 @@ export const NO_FACTS: WorkFacts = {
   sheetFinishUm: null,
   fastenerFinish: null,
   pressedWhen: null,
+  finishUnnamed: false,
   holeMasked: false,
   wrongSide: null,
   requiredPushOutN: null,

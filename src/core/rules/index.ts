@@ -44,7 +44,6 @@ export const rules: readonly Rule[] = [
   hole,
   rim,
   edge,
-  spacing,
   bend,
   order,
   holeClosing,
@@ -61,4 +60,4 @@ export const rules: readonly Rule[] = [
 ];
 
 /** Every rule that needs the whole list. */
-export const listRules: readonly ListRule[] = [panelConflict, duplicate, lookalikeThread, lookalikeHole];
+export const listRules: readonly ListRule[] = [spacing, panelConflict, duplicate, lookalikeThread, lookalikeHole];

@@ -19,6 +19,7 @@ const NAMES: Readonly<Record<string, string>> = {
   edgeMinMm: 'least edge',
   spacingMm: 'spacing',
   spacingMinMm: 'least spacing',
+  neighbourMinMm: 'least beside the neighbour',
   bendMm: 'to bend',
   bendMinMm: 'least to bend',
   fastenerHrb: 'fastener at least, HRB',

@@ -1,66 +1,120 @@
 import { isAtLeast } from '../../calc/closeness.ts';
+import type { Fastener } from '../../model/fastener.ts';
 import type { Judgement } from '../../model/finding.ts';
-import type { Rule, Subject } from '../rule.ts';
-import { LENGTH_NOT_READ, LENGTH_NOT_READ_EXAMPLES, unreadLength } from '../unread-length.ts';
+import { groupBy, panelKey } from '../list/group.ts';
+import type { ListRule, Subject } from '../rule.ts';
+import { unreadLength } from '../unread-length.ts';
+import { spacingTexts } from './spacing-texts.ts';
 
-/** Is there enough metal between two fasteners? Asked only where the list gives the distance. */
-export const spacing: Rule = {
+const CITES = ['practice-spacing'];
+
+/**
+ * Is there enough metal between two fasteners? Asked only where the list gives the distance. A list does not say which part the
+ * neighbour is: the other parts of the panel could be it.
+ */
+export const spacing: ListRule = {
   id: 'clinch/spacing',
   title: 'Spacing',
   summary:
-    "From hole centre to the next there is at least the spacing of the part, by default the part's own edge distance.",
+    'From hole centre to the next there is at least the spacing of the part, by default its edge distance, and that of its neighbour.',
   reason: 'Two fasteners too near each other squeeze the same metal: it bulges, and the one pressed first comes loose.',
-  formula: 'centre to centre >= spacing of the catalogue, else the larger edge distance of the two.',
-  reads: ['partNumber', 'spacing'],
-  needs: ['practice-spacing'],
-  texts: {
-    ...LENGTH_NOT_READ('spacing'),
-    holds: {
-      brief: 'Spacing {spacingMm}, needs {spacingMinMm:unit}',
-      full: 'Centre to centre {spacingMm}, needs {spacingMinMm:unit} by the catalogue.',
-    },
-    'holds-default': {
-      brief: 'Spacing {spacingMm}, needs {spacingMinMm:unit}',
-      full: "Centre to centre {spacingMm}, needs {spacingMinMm:unit}: the part's own edge distance, by default of the trade, as the catalogue gives no spacing. A neighbour with a larger edge distance needs that.",
-    },
-    close: {
-      brief: 'Spacing {spacingMm}, needs {spacingMinMm:unit}',
-      full: 'Centre to centre {spacingMm}, needs {spacingMinMm:unit} by the catalogue: {shortfallMm:unit} too close. Move one of the holes.',
-    },
-    'close-default': {
-      brief: 'Spacing {spacingMm}, needs {spacingMinMm:unit}',
-      full: "Centre to centre {spacingMm}, needs {spacingMinMm:unit}: {shortfallMm:unit} too close. That is the part's own edge distance, by default of the trade, as the catalogue gives no spacing. Move one of the holes, or ask the maker for the part's own spacing.",
-    },
-    'no-minimum': {
-      brief: 'No spacing in the catalogue',
-      full: 'The catalogue gives neither spacing nor edge distance for {partNumber}: its least distance from centre to centre would settle this.',
-    },
-  },
+  formula:
+    'centre to centre >= the larger of the two parts, of each its spacing in the catalogue, else its edge distance.',
+  reads: ['partNumber', 'panel', 'spacing'],
+  needs: CITES,
+  texts: spacingTexts,
   examples: [
-    { cells: { spacing: '14' }, part: { spacingMm: 14 }, outcome: 'holds', says: 'holds' },
-    { cells: { spacing: '9' }, outcome: 'holds', says: 'holds-default' },
-    { cells: { spacing: '13.9' }, part: { spacingMm: 14 }, outcome: 'fails', says: 'close' },
-    { cells: { spacing: '8.9' }, outcome: 'fails', says: 'close-default' },
-    { cells: { spacing: '9' }, part: { edgeMm: null }, outcome: 'unknown', says: 'no-minimum' },
-    ...LENGTH_NOT_READ_EXAMPLES('spacing', '900 in'),
+    {
+      rows: [{ spacing: '9' }, { spacing: '8.9' }, { spacing: 'as drawn' }, { spacing: '900 in' }, { spacing: '' }],
+      expect: [
+        ['holds', 'holds-default'],
+        ['fails', 'close-default'],
+        ['unknown', 'unreadable'],
+        ['unknown', 'impossible'],
+        null,
+      ],
+    },
+    {
+      rows: [
+        { partNumber: 'EXAMPLE-NUT-WIDE', spacing: '14' },
+        { partNumber: 'EXAMPLE-NUT-WIDE', spacing: '13.9' },
+        { partNumber: 'EXAMPLE-PIN', spacing: '9' },
+      ],
+      parts: { 'EXAMPLE-NUT-WIDE': { spacingMm: 14 }, 'EXAMPLE-PIN': { edgeMm: null } },
+      expect: [
+        ['holds', 'holds'],
+        ['fails', 'close'],
+        ['unknown', 'no-minimum'],
+      ],
+    },
+    {
+      rows: [
+        { spacing: '10.9' },
+        { spacing: '11' },
+        { partNumber: 'EXAMPLE-NUT-M5' },
+        { panel: 'P2', spacing: '9' },
+        { panel: '', spacing: '9' },
+      ],
+      parts: { 'EXAMPLE-NUT-M5': { edgeMm: 11 } },
+      expect: [
+        ['marginal', 'neighbour'],
+        ['holds', 'holds-default'],
+        null,
+        ['holds', 'holds-default'],
+        ['holds', 'holds-default'],
+      ],
+    },
   ],
-  check({ line, fastener }: Subject): Judgement | null {
-    const { how, mm: spacingMm } = line.spacing;
-    if (!fastener || how === 'blank') return null;
-    const cites = ['practice-spacing'];
-    if (how !== 'size' || spacingMm === null) return unreadLength(line.spacing, cites);
-    const spacingMinMm = fastener.spacingMm ?? fastener.edgeMm;
-    if (spacingMinMm === null) {
-      return { outcome: 'unknown', says: 'no-minimum', words: { partNumber: fastener.partNumber }, cites };
-    }
-    const says = (key: 'holds' | 'close') => (fastener.spacingMm === null ? `${key}-default` : key);
-    const values = { spacingMm, spacingMinMm };
-    if (isAtLeast(spacingMm, spacingMinMm)) return { outcome: 'holds', says: says('holds'), values, cites };
-    return {
-      outcome: 'fails',
-      says: says('close'),
-      values: { ...values, shortfallMm: spacingMinMm - spacingMm },
-      cites,
-    };
+  checkList(subjects: readonly Subject[]): ReadonlyMap<Subject, Judgement> {
+    const panels = new Map(
+      groupBy(subjects, panelKey).map((rows) => [rows[0] ? panelKey(rows[0]) : null, mostDemanding(rows)]),
+    );
+    return new Map(
+      subjects.flatMap((subject) => {
+        const own = judgeAlone(subject);
+        return own ? [[subject, besideOthers(subject, own, panels.get(panelKey(subject)) ?? [])] as const] : [];
+      }),
+    );
   },
 };
+
+function judgeAlone({ line, fastener }: Subject): Judgement | null {
+  const { how, mm: spacingMm } = line.spacing;
+  if (!fastener || how === 'blank') return null;
+  if (how !== 'size' || spacingMm === null) return unreadLength(line.spacing, CITES);
+  const spacingMinMm = minimumOf(fastener);
+  if (spacingMinMm === null) {
+    return { outcome: 'unknown', says: 'no-minimum', words: { partNumber: fastener.partNumber }, cites: CITES };
+  }
+  const says = (key: 'holds' | 'close') => (fastener.spacingMm === null ? `${key}-default` : key);
+  const values = { spacingMm, spacingMinMm };
+  if (isAtLeast(spacingMm, spacingMinMm)) return { outcome: 'holds', says: says('holds'), values, cites: CITES };
+  const shortfallMm = spacingMinMm - spacingMm;
+  return { outcome: 'fails', says: says('close'), values: { ...values, shortfallMm }, cites: CITES };
+}
+
+/** What holds for the part itself is in doubt where another part of the panel needs more. */
+function besideOthers({ line, fastener }: Subject, own: Judgement, others: readonly Fastener[]): Judgement {
+  const neighbour = others.find(({ partNumber }) => partNumber !== fastener?.partNumber);
+  const neighbourMinMm = neighbour ? minimumOf(neighbour) : null;
+  const isEnough = neighbourMinMm === null || isAtLeast(line.spacing.mm ?? Number.NaN, neighbourMinMm);
+  if (own.outcome !== 'holds' || !neighbour || isEnough) return own;
+  return {
+    outcome: 'marginal',
+    says: 'neighbour',
+    values: { ...own.values, neighbourMinMm },
+    words: { partNumber: fastener?.partNumber ?? '', neighbour: neighbour.partNumber, panel: line.panel.trim() },
+    cites: CITES,
+  };
+}
+
+/** The two parts of a panel that need the most: one of them is not the part itself. */
+function mostDemanding(rows: readonly Subject[]): readonly Fastener[] {
+  const parts = new Map(rows.flatMap(({ fastener }) => (fastener ? [[fastener.partNumber, fastener] as const] : [])));
+  const needOf = (part: Fastener) => minimumOf(part) ?? 0;
+  return [...parts.values()].sort((a, b) => needOf(b) - needOf(a)).slice(0, 2);
+}
+
+function minimumOf({ spacingMm, edgeMm }: Fastener): number | null {
+  return spacingMm ?? edgeMm;
+}

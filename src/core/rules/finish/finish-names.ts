@@ -9,6 +9,7 @@ export const FINISH_NAMES: Readonly<Record<FinishKind, string>> = {
   'nickel-plate': 'nickel plating',
   'tin-plate': 'tin plating',
   'chromium-plate': 'chromium plating',
+  plating: 'plating',
   passivated: 'passivation',
   anodised: 'anodising',
   'hard-anodised': 'hard anodising',

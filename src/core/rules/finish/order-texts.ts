@@ -66,6 +66,10 @@ export const orderTexts: Readonly<Record<string, Text>> = {
     brief: 'Pressed before or after the {finish}?',
     full: 'The list gives {finish} but not whether the fastener is pressed before or after it. The order that works: {order}.',
   },
+  unnamed: {
+    brief: 'Which finish follows pressing?',
+    full: 'A finish follows pressing, but the list does not say which: its name would settle this. Powder coat and paint work with the threads masked; a bath traps acid in the joint.',
+  },
   silent: {
     brief: 'Finish not said',
     full: 'The list says nothing of a finish: the finish of the sheet, or that it has none, and whether it is pressed before or after would settle this.',

@@ -74,6 +74,8 @@ export const order: Rule = {
     { cells: { note: 'press from the burr side' }, outcome: 'marginal', says: 'burr-side' },
     { cells: { finish: 'sheet: powder coat' }, outcome: 'note', says: 'say-order' },
     { cells: { finish: 'sheet: powder coat' }, shop: { silence: 'unknown' }, outcome: 'unknown', says: 'say-order' },
+    { cells: { note: 'plate after assembly' }, outcome: 'fails', says: 'traps-acid' },
+    { cells: { note: 'finish after insertion' }, outcome: 'unknown', says: 'unnamed' },
     { cells: {}, shop: { silence: 'unknown' }, outcome: 'unknown', says: 'silent' },
   ],
   check(subject: Subject): Judgement | null {
@@ -95,9 +97,10 @@ function judgeSide({ line }: Subject): Judgement | null {
 }
 
 function judgeOrder(subject: Subject): Judgement | null {
-  const { sheetFinish: finish, pressedWhen } = subject.line.facts;
+  const { sheetFinish: finish, pressedWhen, finishUnnamed } = subject.line.facts;
   const { silence } = subject.shop;
   const cites = ['order-of-work'];
+  if (finishUnnamed) return { outcome: 'unknown', says: 'unnamed', cites };
   if (finish === null) return silence === 'unknown' ? { outcome: 'unknown', says: 'silent', cites } : null;
   if (finish === 'plain' || (pressedWhen !== 'before-finish' && isMillCoated(subject))) return null;
   const words = { finish: FINISH_NAMES[finish], order: workingOrder(finish) };

@@ -13,6 +13,7 @@ export const BATHS: ReadonlySet<FinishKind> = new Set([
   'nickel-plate',
   'tin-plate',
   'chromium-plate',
+  'plating',
   'hot-dip-zinc',
   'phosphate',
   'black-oxide',

@@ -22,7 +22,7 @@ function inFileOrder(subjects: readonly Subject[]): readonly Subject[] {
 }
 
 /** The panel of a row for comparing: case and spaces make no difference. Null: the row names none. */
-export function panelKey({ line }: Subject): string | null {
+export function panelKey({ line }: Pick<Subject, 'line'>): string | null {
   return line.panel.normalize('NFKC').replace(/\s+/g, '').toUpperCase() || null;
 }
 

@@ -2,13 +2,17 @@ import { gaugeOfOtherMetal, gaugeThickness } from '../../calc/gauge.ts';
 import { gaugeTablesOf } from '../../calc/gauge-family.ts';
 import type { Judgement } from '../../model/finding.ts';
 import type { AlloyEntry, SheetFamily } from '../../model/sheet.ts';
+import type { ThicknessReading } from '../../model/thickness.ts';
 import type { Rule, Subject } from '../rule.ts';
 
-/** Is a thickness in inches the gauge of another metal? Then either the metal or the thickness was copied from elsewhere. */
+/**
+ * Is a thickness the gauge of another metal? Then either the metal or the thickness was copied from elsewhere. In millimetres only three
+ * decimals or more betray a gauge: 1.519 mm is 0.0598 in, while 1.52 mm may be 0.060 in.
+ */
 export const gaugeMetal: Rule = {
   id: 'sheet/gauge-metal',
   title: 'Gauge of the right metal',
-  summary: 'A thickness in inches is not the gauge thickness of another metal.',
+  summary: 'A thickness in inches, or in mm to three decimals, is not the gauge thickness of another metal.',
   reason:
     'One gauge number stands for another thickness in each metal: 16 gauge is 0.0598 in of steel and 0.0508 in of aluminium.',
   reads: ['thickness', 'material'],
@@ -34,13 +38,14 @@ export const gaugeMetal: Rule = {
   examples: [
     { cells: { material: 'CRS', thickness: '0.0598 in' }, outcome: 'holds', says: 'own' },
     { cells: { material: '5052-H32', thickness: '0.0598 in' }, outcome: 'marginal', says: 'other' },
+    { cells: { material: '5052-H32', thickness: '1.519 mm' }, outcome: 'marginal', says: 'other' },
     { cells: { material: 'titanium grade 2', thickness: '0.0598 in' }, outcome: 'marginal', says: 'other-only' },
   ],
   check({ line, sheets }: Subject): Judgement | null {
-    const { how, mm, writtenIn, text } = line.thickness;
+    const { how, mm, text } = line.thickness;
     const families = sheets.flatMap(({ entry }) => (entry ? [gaugeFamily(entry)] : []));
     const [family] = families;
-    if (how !== 'length' || mm === null || writtenIn !== 'in' || !family) return null;
+    if (how !== 'length' || mm === null || !isPrecise(line.thickness) || !family) return null;
     const suspects = families.flatMap((one) => gaugeOfOtherMetal(mm, one) ?? []);
     const [suspect] = suspects;
     // A thickness that suits one of several possible metals is no cause for doubt.
@@ -49,6 +54,11 @@ export const gaugeMetal: Rule = {
     return toldApart(mm, text.trim(), family, suspect);
   },
 };
+
+/** Written closely enough to tell a gauge from an ordinary size. */
+function isPrecise({ writtenIn, text }: ThicknessReading): boolean {
+  return writtenIn === 'in' || (writtenIn === 'mm' && /^\D*\d*[.,]\d{3}/.test(text));
+}
 
 function toldApart(
   thicknessMm: number,
