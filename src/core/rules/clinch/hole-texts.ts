@@ -6,15 +6,15 @@ export const holeTexts: Readonly<Record<string, Text>> = {
   ...LENGTH_NOT_READ('hole'),
   within: {
     brief: '{holeMm}, in {holeLowMm} to {holeHighMm:unit}',
-    full: 'Hole {holeMm:unit} is within {holeLowMm} to {holeHighMm:unit}.',
+    full: 'Hole {holeMm:unit} is within {holeLowMm} to {holeHighMm:unit}{usual}.',
   },
   'by-nominal': {
     brief: '{holeMm}, in {holeLowMm} to {holeHighMm:unit}',
-    full: 'Hole {holeMm:unit} is within {holeLowMm} to {holeHighMm:unit} by its nominal size. Call out the band of the part, {callOut}: a general tolerance is too wide for it.',
+    full: 'Hole {holeMm:unit} is within {holeLowMm} to {holeHighMm:unit}{usual} by its nominal size. Call out the band of the part, {callOut}: a general tolerance is too wide for it.',
   },
   'by-nominal-laser': {
     brief: '{holeMm}, in {holeLowMm} to {holeHighMm:unit}; laser-cut',
-    full: 'Hole {holeMm:unit} is within {holeLowMm} to {holeHighMm:unit} by its nominal size. A laser keeps such a hole to plus or minus {laserLeastMm} to {laserMostMm:unit}, by sheet thickness (ISO 9013 class 1): that cannot keep the band. Call out {callOut}, and punch, drill or ream it.',
+    full: 'Hole {holeMm:unit} is within {holeLowMm} to {holeHighMm:unit}{usual} by its nominal size. A laser keeps such a hole to plus or minus {laserLeastMm} to {laserMostMm:unit}, by sheet thickness (ISO 9013 class 1): that cannot keep the band. Call out {callOut}, and punch, drill or ream it.',
   },
   'within-general': {
     brief: '{holeMm}, in {holeLowMm} to {holeHighMm:unit}',

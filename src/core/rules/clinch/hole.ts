@@ -1,4 +1,5 @@
 import { isAtLeast, isAtMost } from '../../calc/closeness.ts';
+import type { Fastener } from '../../model/fastener.ts';
 import type { Judgement } from '../../model/finding.ts';
 import type { Line } from '../../model/line.ts';
 import type { ShopSettings } from '../../model/shop.ts';
@@ -46,7 +47,10 @@ export const hole: Rule = {
     const band = holeBandOf(fastener);
     const cites = ['practice-hole-band'];
     if (holeMm === null || band === null) return { outcome: 'unknown', says: 'no-hole', words: { partNumber }, cites };
-    const words = { callOut: showCallOut(holeMm, band, callOutUnits(line.hole, shop.units)) };
+    const words = {
+      callOut: showCallOut(holeMm, band, callOutUnits(line.hole, shop.units)),
+      usual: usualBand(fastener),
+    };
     const { mm, how } = line.hole;
     if (how === 'blank') return { outcome: shop.silence, says: 'call-out', values: { ...band }, words, cites };
     if (how !== 'size' || mm === null) return unreadLength(line.hole, cites);
@@ -56,6 +60,11 @@ export const hole: Rule = {
     return { words, cites, ...(judgeNominal(mm, band) ?? judgeTolerance(line, mm, band, shop)) };
   },
 };
+
+/** Said where the band is the trade's, because the catalogue gives none. */
+function usualBand({ holePlusMm, holeMinusMm }: Fastener): string {
+  return holePlusMm === null || holeMinusMm === null ? ' (the usual band: the catalogue gives no tolerance)' : '';
+}
 
 function isAboveBand(holeMm: number, { holeHighMm }: HoleBand): boolean {
   return !isAtMost(holeMm, holeHighMm);
