@@ -3,6 +3,8 @@ import { Unreadable } from '../core/model/raw.ts';
 
 export const FORMATS = ['table', 'json', 'csv', 'xlsx'] as const;
 export type Format = (typeof FORMATS)[number];
+export const REPORTS = ['findings', 'purchase', 'press', 'questions'] as const;
+export type ReportName = (typeof REPORTS)[number];
 export const FAIL_ON = ['fails', 'unknown', 'marginal', 'never'] as const;
 export type FailOn = (typeof FAIL_ON)[number];
 
@@ -12,6 +14,7 @@ export interface Arguments {
   readonly catalogues: readonly string[];
   readonly shop: string | null;
   readonly sheet: string | null;
+  readonly report: ReportName;
   readonly format: Format;
   readonly out: string | null;
   readonly failOn: FailOn;
@@ -25,7 +28,8 @@ export const USAGE = `npm run --silent audit -- LIST [options]
   --catalogue FILE    fastener catalogue, CSV or XLSX; may be given several times, first ranks highest (default: the demo catalogue)
   --shop FILE         shop settings as JSON
   --sheet NAME        sheet of the workbook to read (default: the one that looks like a list)
-  --format FORMAT     table, json, csv or xlsx (default: table)
+  --report REPORT     findings, purchase (what to order), press (by panel) or questions (a letter to the sender) (default: findings)
+  --format FORMAT     table, json, csv or xlsx, which holds all reports (default: table)
   --out FILE          write there instead of to standard output (needed for xlsx)
   --fail-on VERDICT   fails, unknown, marginal or never: exit with 1 when a row is at or above it (default: fails)
   --build N           how many times the list is built (default: 1)
@@ -36,6 +40,7 @@ const OPTIONS = {
   catalogue: { type: 'string', multiple: true },
   shop: { type: 'string' },
   sheet: { type: 'string' },
+  report: { type: 'string', default: 'findings' },
   format: { type: 'string', default: 'table' },
   out: { type: 'string' },
   'fail-on': { type: 'string', default: 'fails' },
@@ -49,15 +54,19 @@ export function parseArguments(argv: readonly string[]): Arguments {
   const { values, positionals } = parsed(argv);
   if (positionals.length > 1) throw new Unreadable(`One list at a time: “${positionals[1]}” is one too many.`);
   const format = oneOf(FORMATS, values.format, '--format');
+  const report = oneOf(REPORTS, values.report, '--report');
   const list = positionals[0] ?? null;
   if (!list && !values.sources && !values.help) throw new Unreadable(`Which list? Name a CSV or XLSX file.\n${USAGE}`);
   if (format === 'xlsx' && !values.out)
     throw new Unreadable('A workbook cannot be printed: say where to write it with --out FILE.');
+  if (format === 'xlsx' && report !== 'findings')
+    throw new Unreadable('A workbook holds every report: leave --report out, or choose --format table, csv or json.');
   return {
     list,
     catalogues: values.catalogue ?? [],
     shop: values.shop ?? null,
     sheet: values.sheet ?? null,
+    report,
     format,
     out: values.out ?? null,
     failOn: oneOf(FAIL_ON, values['fail-on'], '--fail-on'),

@@ -1,7 +1,8 @@
 import { readFileSync, writeFileSync } from 'node:fs';
-import { basename } from 'node:path';
+import { basename, extname } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { auditFile, createBasis } from '../core/audit.ts';
+import type { PartIndex } from '../core/catalogue/find-part.ts';
 import { importCatalogue } from '../core/catalogue/import.ts';
 import { parseShopSettings } from '../core/intake/shop-settings.ts';
 import type { AuditedList } from '../core/model/audited.ts';
@@ -9,6 +10,7 @@ import { Unreadable } from '../core/model/raw.ts';
 import { DEFAULT_SHOP } from '../core/model/shop.ts';
 import { readFile } from '../io/read-file.ts';
 import { type Arguments, parseArguments, USAGE } from './arguments.ts';
+import { reportText } from './report-text.ts';
 import { showSources } from './show-sources.ts';
 import { showTable } from './show-table.ts';
 import { toJson } from './to-json.ts';
@@ -32,8 +34,8 @@ export async function run(argv: readonly string[], streams: Streams): Promise<nu
       streams.out(given.help ? `${USAGE}\n` : showSources());
       return READ;
     }
-    const list = audit(given, streams);
-    await put(given, list, streams);
+    const { list, parts } = audit(given, streams);
+    await put(given, list, parts, streams);
     return isReached(given, list) ? REACHED : READ;
   } catch (error) {
     if (!(error instanceof Unreadable)) throw error;
@@ -42,7 +44,7 @@ export async function run(argv: readonly string[], streams: Streams): Promise<nu
   }
 }
 
-function audit(given: Arguments, { error }: Streams): AuditedList {
+function audit(given: Arguments, { error }: Streams): { readonly list: AuditedList; readonly parts: PartIndex } {
   const files = given.catalogues.length > 0 ? given.catalogues : [DEMO_CATALOGUE];
   const catalogues = files.map((file) => importCatalogue(readFile(bytesOf(file), basename(file))));
   const shop = given.shop ? parseShopSettings(textOf(given.shop), basename(given.shop)) : DEFAULT_SHOP;
@@ -51,17 +53,38 @@ function audit(given: Arguments, { error }: Streams): AuditedList {
   for (const { name, problems } of catalogues) {
     for (const { row, column, text } of problems) error(`${name}, row ${row}, ${column}: ${text}\n`);
   }
-  return auditFile(raw, basis, given.sheet ? { sheet: given.sheet } : {});
+  return { list: auditFile(raw, basis, given.sheet ? { sheet: given.sheet } : {}), parts: basis.parts };
 }
 
-async function put({ format, out }: Arguments, list: AuditedList, streams: Streams): Promise<void> {
+async function put(given: Arguments, list: AuditedList, parts: PartIndex, streams: Streams): Promise<void> {
+  const { format, report, out } = given;
   if (format === 'xlsx') {
-    const { writeWorkbook } = await import('../io/write/workbook.ts');
-    return save(out ?? '', await writeWorkbook(list, new Date().toISOString().slice(0, 10)));
+    return save(out ?? '', await workbookFor(given, list, parts, streams));
   }
-  const text = await textFor(format, list);
+  const text = report === 'findings' ? await textFor(format, list) : await reportText(report, format, list, parts);
   if (out) save(out, text);
   else streams.out(text);
+}
+
+/** The workbook that the list came in, judged in place; where that cannot be, a new one and the reason. */
+async function workbookFor(
+  { list: file, out }: Arguments,
+  list: AuditedList,
+  parts: PartIndex,
+  { error }: Streams,
+): Promise<Uint8Array> {
+  const date = new Date().toISOString().slice(0, 10);
+  const { writeWorkbook } = await import('../io/write/workbook.ts');
+  if (list.sheets.length === 0) return writeWorkbook(list, date, parts);
+  const { annotateWorkbook } = await import('../io/annotate/annotate-workbook.ts');
+  const ending = extname(file ?? '').toLowerCase();
+  const annotated =
+    /^\.(?:xlsm|xltx|xltm)$/.test(ending) && ending !== extname(out ?? '').toLowerCase()
+      ? { refused: `Only a name ending in ${ending} keeps it as it is.` }
+      : await annotateWorkbook(bytesOf(file ?? ''), list, date, parts);
+  if ('bytes' in annotated) return annotated.bytes;
+  error(`A new workbook was written, because ${list.file} could not be written into: ${annotated.refused}\n`);
+  return writeWorkbook(list, date, parts);
 }
 
 async function textFor(format: 'table' | 'json' | 'csv', list: AuditedList): Promise<string> {

@@ -133,10 +133,21 @@ describe('what the command line says', () => {
 describe('workbook and CSV output', () => {
   it('keeps the sender’s cells and adds ours', async () => {
     const out = join(folder, 'judged.xlsx');
-    audit(DEMO_XLSX, '--format', 'xlsx', '--out', out);
+    expect(audit(DEMO_XLSX, '--format', 'xlsx', '--out', out).stderr).toBe('');
     const workbook = new exceljs.Workbook();
     await workbook.xlsx.load(readFileSync(out) as unknown as ArrayBuffer);
-    expect(workbook.worksheets.map(({ name }) => name)).toEqual(['Hardware', 'Findings', 'Basis']);
+    const names = workbook.worksheets.map(({ name }) => name);
+    expect(names.slice(0, 2)).toEqual(['Hardware', 'Notes']);
+    expect(names.slice(-5)).toEqual(['Findings', 'Purchase', 'Press sheet', 'Questions', 'Basis']);
+  });
+
+  it('writes a new workbook where the list’s own cannot be written into, and says why', async () => {
+    const list = file('macros.xlsm', readFileSync(DEMO_XLSX));
+    const out = join(folder, 'judged-anew.xlsx');
+    expect(audit(list, '--format', 'xlsx', '--out', out).stderr).toMatch(/new workbook.*macros\.xlsm.*\.xlsm/);
+    const workbook = new exceljs.Workbook();
+    await workbook.xlsx.load(readFileSync(out) as unknown as ArrayBuffer);
+    expect(workbook.worksheets.map(({ name }) => name)).not.toContain('Notes');
   });
 
   it('writes CSV whose first lines are the sender’s rows', () => {

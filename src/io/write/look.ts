@@ -23,7 +23,7 @@ export function font(more: Partial<Font> & { readonly colour?: string } = {}): P
 }
 
 /** A cell filled with one colour. */
-export function solid(argb: string): Fill {
+function solid(argb: string): Fill {
   return { type: 'pattern', pattern: 'solid', fgColor: { argb } };
 }
 
@@ -39,21 +39,27 @@ export function paintOutcome(cell: Cell, outcome: Outcome): void {
 /** Heading row: bold on a pale ground, wrapped, with a rule below; rows under it scroll and can be filtered, the row repeats in print. */
 export function paintHeading(sheet: Worksheet, columns: number): void {
   const row = sheet.getRow(1);
-  for (let column = 1; column <= columns; column++) {
-    const cell = row.getCell(column);
-    cell.font = font({ bold: true });
-    cell.fill = solid('FFEEECE6');
-    cell.alignment = { vertical: 'top', wrapText: true };
-    cell.border = { bottom: { style: 'thin', color: { argb: 'FF8A8F93' } } };
-  }
+  for (let column = 1; column <= columns; column++) paintHeadingCell(row.getCell(column), 'FFEEECE6');
   sheet.views = [{ state: 'frozen', ySplit: 1 }];
   sheet.autoFilter = { from: { row: 1, column: 1 }, to: { row: Math.max(sheet.rowCount, 1), column: columns } };
+}
+
+/** Heading of one of our own columns: told from the sender's by its ground. */
+export function paintOwnHeading(cell: Cell): void {
+  paintHeadingCell(cell, 'FFE3E8EE');
 }
 
 /** Makes a row as tall as its longest wrapped text needs: spreadsheets do not all do so by themselves when they open a file. */
 export function fitHeight(row: Row, wrapped: readonly { readonly text: string; readonly width: number }[]): void {
   const lines = Math.max(1, ...wrapped.map(({ text, width }) => linesOf(text, width)));
   row.height = lines * LINE_HEIGHT + 2;
+}
+
+function paintHeadingCell(cell: Cell, ground: string): void {
+  cell.font = font({ bold: true });
+  cell.fill = solid(ground);
+  cell.alignment = { vertical: 'top', wrapText: true };
+  cell.border = { bottom: { style: 'thin', color: { argb: 'FF8A8F93' } } };
 }
 
 /** Words wrap whole, so a line is rarely quite full. */
@@ -68,6 +74,11 @@ export function setUpPrint(sheet: Worksheet, list: AuditedList): void {
   const fit = { fitToPage: true, fitToWidth: 1, fitToHeight: 0 };
   sheet.pageSetup = { orientation: 'landscape', ...fit, printTitlesRow: '1:1', paperSize: 9, margins };
   sheet.headerFooter.oddFooter = `&L&8${demo}${SAFETY_SHORT}&R&8&P / &N`;
+}
+
+/** What stands under a judged list. */
+export function wordsUnder(list: AuditedList): readonly string[] {
+  return isDemo(list) ? [DEMO_WORDS, SAFETY_SHORT] : [SAFETY_SHORT];
 }
 
 /** True when any catalogue behind the judgement is invented demonstration data. */

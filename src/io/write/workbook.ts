@@ -1,23 +1,68 @@
-import type { Workbook } from 'exceljs';
+import type { Workbook, Worksheet } from 'exceljs';
+import type { PartIndex } from '../../core/catalogue/find-part.ts';
 import type { AuditedList } from '../../core/model/audited.ts';
+import { NO_WORK, type WorkRecord } from '../../core/model/change-record.ts';
 import { writeBasisSheet } from './basis-sheet.ts';
+import { writeChangesSheet } from './changes-sheet.ts';
+import { writeConcessionsSheet } from './concessions-sheet.ts';
 import { writeFindingsSheet } from './findings-sheet.ts';
 import { writeListSheet } from './list-sheet.ts';
+import { writePressSheet } from './press-sheet.ts';
+import { writePurchaseSheet } from './purchase-sheet.ts';
+import { writeQuestionsSheet } from './questions-sheet.ts';
 import { safeSheetName } from './safe-text.ts';
 
-const FINDINGS = 'Findings';
-const BASIS = 'Basis';
+/** A sheet of ours that goes with a judged list, wherever the list itself stands. */
+export interface OwnSheet {
+  readonly name: string;
+  readonly write: (sheet: Worksheet) => void;
+}
+
+const OURS = {
+  findings: 'Findings',
+  purchase: 'Purchase',
+  press: 'Press sheet',
+  questions: 'Questions',
+  concessions: 'Concessions',
+  changes: 'Changes',
+  basis: 'Basis',
+};
 
 /**
- * A new workbook: the sender's columns as they were with ours beside them, a sheet of findings, and a sheet that says what the
- * judgement rests on. `date` is the day of the judgement, as it is to be shown.
+ * A new workbook: the sender's columns as they were with ours beside them, then sheets of findings, of what to order, press and ask, of
+ * what was accepted and changed (where anything was), and of what the judgement rests on. `date` is the day of the judgement, as it is to be shown; `parts` are those it was made with.
  */
-export async function writeWorkbook(list: AuditedList, date: string): Promise<Uint8Array> {
+export async function writeWorkbook(
+  list: AuditedList,
+  date: string,
+  parts: PartIndex,
+  work: WorkRecord = NO_WORK,
+): Promise<Uint8Array> {
   const { default: exceljs } = await import('exceljs');
   const workbook: Workbook = new exceljs.Workbook();
   workbook.creator = 'Clinchsheet';
-  writeListSheet(workbook.addWorksheet(safeSheetName(list.sheet || 'List', [FINDINGS, BASIS])), list);
-  writeFindingsSheet(workbook.addWorksheet(FINDINGS), list);
-  writeBasisSheet(workbook.addWorksheet(BASIS), list, date);
+  writeListSheet(workbook.addWorksheet(safeSheetName(list.sheet || 'List', Object.values(OURS))), list);
+  for (const { name, write } of ownSheets(list, date, parts, work)) write(workbook.addWorksheet(name));
   return new Uint8Array(await workbook.xlsx.writeBuffer());
+}
+
+/** Our sheets in order. */
+export function ownSheets(
+  list: AuditedList,
+  date: string,
+  parts: PartIndex,
+  { concessions, changes }: WorkRecord,
+): readonly OwnSheet[] {
+  const all: readonly (OwnSheet | null)[] = [
+    { name: OURS.findings, write: (sheet) => writeFindingsSheet(sheet, list) },
+    { name: OURS.purchase, write: (sheet) => writePurchaseSheet(sheet, list, parts) },
+    { name: OURS.press, write: (sheet) => writePressSheet(sheet, list, parts) },
+    { name: OURS.questions, write: (sheet) => writeQuestionsSheet(sheet, list) },
+    concessions.length > 0
+      ? { name: OURS.concessions, write: (sheet) => writeConcessionsSheet(sheet, list, concessions) }
+      : null,
+    changes.length > 0 ? { name: OURS.changes, write: (sheet) => writeChangesSheet(sheet, list, changes) } : null,
+    { name: OURS.basis, write: (sheet) => writeBasisSheet(sheet, list, date) },
+  ];
+  return all.filter((sheet) => sheet !== null);
 }
