@@ -52,14 +52,6 @@ export function buildLine(
   };
 }
 
-/** The line again with one cell changed. What a reader noted about the old cell no longer applies to the new one. */
-export function rebuildLine(line: Line, columnIndex: number, text: string, columns: readonly Column[]): Line {
-  const length = Math.max(line.cells.length, columnIndex + 1);
-  const cells = Array.from({ length }, (_, index) => (index === columnIndex ? text : (line.cells[index] ?? '')));
-  const { [columnIndex]: _old, ...flags } = line.flags;
-  return buildLine({ number: line.row, cells, flags }, columns);
-}
-
 /** The line with the sheet of its panel; what its words say is read anew, as a sheet may bring its finish with it. */
 export function withSheet(
   line: Line,

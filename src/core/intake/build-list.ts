@@ -6,6 +6,8 @@ import { type ColumnChoices, findColumns } from './columns.ts';
 import { findTable } from './find-table.ts';
 import { noticeColumns, noticeRows, noticeSheets } from './list-notices.ts';
 import { parseMaterial } from './material.ts';
+import { withoutOwnColumns } from './own-columns.ts';
+import { withoutOwnSheets } from './own-sheets.ts';
 import { panelRowsOf } from './panel-table.ts';
 import { fillMergedDown, joinHeadings } from './raw-rows.ts';
 import { PANEL_TABLE_ROW, relateRows } from './relate.ts';
@@ -26,13 +28,20 @@ export interface ListOptions {
 
 /** Understands a raw file as a hardware list. Throws `Unreadable` when it holds no table with headings. */
 export function buildList(file: RawFile, options: ListOptions = {}): HardwareList {
-  const { table, header, others: otherSheets } = findTable(file, options);
+  const lists = withoutOwnSheets(file);
+  const {
+    table: found,
+    header: foundHeader,
+    others: otherSheets,
+  } = findTable(options.sheet === undefined ? lists : file, options);
+  const table = withoutOwnColumns(found, foundHeader.number);
+  const header = table.rows.find(({ number }) => number === foundHeader.number) ?? foundHeader;
   const { headings, body, unitsRow } = splitTable(table, header);
   const sideColumns = findSideTable(headings, body);
   const { columns, rows, others } = sortRows(headings, body, sideColumns, options);
   const shifted = new Set(file.format === 'csv' ? rows.filter((row) => isShifted(row, headings.length)) : []);
   const lines = readLines(rows, columns, shifted);
-  const panelRows = panelRowsOf(file, table);
+  const panelRows = panelRowsOf(lists, found);
   const notices = [
     ...file.notices.filter(concerns(table)),
     ...noticeSheets(table, otherSheets.filter(isNoSourceOf(panelRows))),
@@ -123,12 +132,12 @@ function remember<T>(parse: (text: string) => T): (text: string) => T {
 }
 
 /** More filled cells than headings in a text file: a comma inside an unquoted cell has pushed the rest to the right. */
-function isShifted({ cells }: RawRow, width: number): boolean {
+export function isShifted({ cells }: RawRow, width: number): boolean {
   return cells.slice(width).some((cell) => cell.trim() !== '');
 }
 
 /** The line without its facts, because nobody knows which cell is which. */
-function distrust(line: Line): Line {
+export function distrust(line: Line): Line {
   const unread = { how: 'unreadable', mm: null, otherMm: null, unitFrom: null } as const;
   return {
     ...line,

@@ -17,7 +17,7 @@ export interface WorkbookParts {
   readonly isUncalculated: boolean;
 }
 
-interface Relationship {
+export interface Relationship {
   /** Last word of its type, the same in the transitional and the strict namespace. */
   readonly type: string;
   /** Stored name of the part, if the zip holds it. */
@@ -64,7 +64,8 @@ function guessLostParts(zip: Zip, sheets: readonly SheetPart[]): SheetPart[] {
   return sheets.map((sheet) => (sheet.part === undefined ? { ...sheet, part: free[0] } : sheet));
 }
 
-function readRelationships(zip: Zip, source: string): Map<string, Relationship> {
+/** Relationships of a part by their ids; `''` stands for the package itself. */
+export function readRelationships(zip: Zip, source: string): Map<string, Relationship> {
   const links = new Map<string, Relationship>();
   const path = source.replaceAll('\\', '/');
   const folder = path.slice(0, path.lastIndexOf('/') + 1);

@@ -32,6 +32,11 @@ export class XmlScanner {
     this.#xml = xml;
   }
 
+  /** Where the tag at hand begins, in characters. */
+  get start(): number {
+    return this.#textEnd;
+  }
+
   /** Moves to the next tag; false at the end, or where the text breaks off inside a tag. */
   next(): boolean {
     this.#pieces = '';
