@@ -1,12 +1,15 @@
 import { css, html, LitElement } from 'lit';
+import type { ShelfEntry } from '../app/shelf.ts';
 import { SAFETY_WORDS } from '../core/say/safety.ts';
+import './saved-lists.ts';
 import { shared } from './styles.ts';
 
-/** Before a list is open: what the product does, where to drop a file, the demo one click away, and the safety words. */
+/** Before a list is open: what the product does, where to drop a file, the demo one click away, lists kept from earlier, and the safety words. */
 export class FirstScreen extends LitElement {
-  static override properties = { over: { type: Boolean, reflect: true } };
+  static override properties = { over: { type: Boolean, reflect: true }, kept: { attribute: false } };
   /** A file is being dragged over the page. */
   declare over: boolean;
+  declare kept: readonly ShelfEntry[];
 
   static override styles = [
     shared,
@@ -14,7 +17,9 @@ export class FirstScreen extends LitElement {
       :host {
         display: grid;
         grid-template-rows: 1fr auto;
+        grid-auto-rows: auto;
         height: 100%;
+        overflow: auto;
         padding: 24px;
         gap: 16px;
       }
@@ -65,6 +70,7 @@ export class FirstScreen extends LitElement {
   constructor() {
     super();
     this.over = false;
+    this.kept = [];
   }
 
   override render() {
@@ -82,6 +88,7 @@ export class FirstScreen extends LitElement {
         </div>
         <p class="soft">Reads CSV and XLSX, in mm, inches or gauge. The list stays on this computer.</p>
       </section>
+      ${this.kept.length > 0 ? html`<saved-lists .entries=${this.kept}></saved-lists>` : ''}
       <footer>${SAFETY_WORDS.join(' ')}</footer>
     `;
   }
