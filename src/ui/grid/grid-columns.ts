@@ -1,12 +1,12 @@
 import type { ColDef, ICellRendererParams } from 'ag-grid-community';
-import { render } from 'lit';
+import { html, render } from 'lit';
 import { roleName } from '../../app/role-names.ts';
 import type { GridRow } from '../../app/state.ts';
-import type { AuditedLine } from '../../core/model/audited.ts';
 import type { Column, LengthUnit, Role } from '../../core/model/list.ts';
-import { describeDecision, describeHole, describeMargin, describeSheet } from '../../core/say/describe.ts';
-import { showValue } from '../../core/say/show-value.ts';
+import { describeDecision } from '../../core/say/describe.ts';
 import { verdictShape } from '../verdict-mark.ts';
+import { cellText, type OwnColumn } from './cell-text.ts';
+import { compareTexts } from './compare-texts.ts';
 import { HeadingCell, type HeadingParams, pressHeading } from './heading-cell.ts';
 
 type Def = ColDef<GridRow>;
@@ -14,17 +14,23 @@ type Def = ColDef<GridRow>;
 const NUMBER_ROLES: ReadonlySet<Role> = new Set(['quantity', 'thickness', 'hole', 'edge', 'spacing', 'bend', 'price']);
 const ORDER: Readonly<Record<string, number>> = { fails: 0, unknown: 1, marginal: 2, holds: 3 };
 
-/** Opens the menu of meanings of one of the sender's columns. */
-export type OpenMenu = (column: Column, button: HTMLElement) => void;
+/** What the buttons of a heading open, hung on the button. */
+export interface HeadingMenus {
+  /** The menu of meanings of one of the sender's columns. */
+  readonly openMeanings: (column: Column, button: HTMLElement) => void;
+  /** The box that filters, hides and freezes a column. */
+  readonly openTools: (id: string, button: HTMLElement) => void;
+  readonly isFiltered: (id: string) => boolean;
+}
 
 /** The sender's columns in the sender's order, then ours; verdict and reason stay in sight at the right edge. */
 export function gridColumns(
   columns: readonly Column[],
   rows: readonly GridRow[],
   units: LengthUnit,
-  openMenu: OpenMenu,
+  menus: HeadingMenus,
 ): Def[] {
-  return [rowNumber(), ...columns.map((column) => sendersColumn(column, rows, openMenu)), ...ownColumns(units)];
+  return [rowNumber(), ...columns.map((column) => sendersColumn(column, rows, menus)), ...ownColumns(units, menus)];
 }
 
 function rowNumber(): Def {
@@ -34,59 +40,52 @@ function rowNumber(): Def {
     valueGetter: ({ data }) => data?.row,
     width: 56,
     pinned: 'left',
+    suppressNavigable: true,
+    suppressMovable: true,
     cellClass: 'number quiet',
-    ...heading('in file'),
+    ...heading({ below: 'in file' }),
   };
 }
 
-function sendersColumn(column: Column, rows: readonly GridRow[], openMenu: OpenMenu): Def {
+function sendersColumn(column: Column, rows: readonly GridRow[], menus: HeadingMenus): Def {
   const isNumber = NUMBER_ROLES.has(column.role);
   const below = [roleName(column.role), column.unit].filter(Boolean).join(', ');
+  const colId = `sender-${column.index}`;
   return {
-    colId: `sender-${column.index}`,
+    colId,
     headerName: column.heading || '(no heading)',
     valueGetter: ({ data }) => data?.cells[column.index] ?? '',
     tooltipValueGetter: ({ data }) => data?.cells[column.index] ?? '',
+    comparator: compareTexts,
     editable: true,
     width: widthFor(column, below, rows),
-    cellClass: isNumber ? 'number' : '',
+    cellClass: isNumber ? 'sender number' : 'sender',
     headerClass: isNumber ? 'number' : '',
-    ...heading(below, (button) => openMenu(column, button)),
+    ...heading({ below, ...toolsOf(colId, menus), openMeanings: (button) => menus.openMeanings(column, button) }),
   };
 }
 
-function ownColumns(units: LengthUnit): Def[] {
-  const own = (colId: string, headerName: string, below: string, more: Def): Def => ({
+function ownColumns(units: LengthUnit, menus: HeadingMenus): Def[] {
+  const own = (colId: OwnColumn, headerName: string, below: string, more: Def): Def => ({
     colId,
     headerName,
+    valueGetter: ({ data }) => (data ? cellText(data, colId, units) : ''),
+    comparator: compareTexts,
     headerClass: `ours ${String(more.cellClass ?? '')}`,
-    ...heading(below),
+    ...heading({ below, ...toolsOf(colId, menus) }),
     ...more,
     cellClass: `ours ${String(more.cellClass ?? '')}`,
   });
-  const text = (of: (line: AuditedLine) => string): Def => ({
-    valueGetter: ({ data }) => (data?.line ? of(data.line) : ''),
-    tooltipValueGetter: ({ data }) => (data?.line ? of(data.line) : ''),
-  });
   return [
     own('sheet', 'Sheet understood', units, {
-      ...text((line) => describeSheet(line, units)),
+      tooltipValueGetter: ({ data }) => (data ? cellText(data, 'sheet', units) : ''),
       width: 200,
       cellClass: 'first',
     }),
-    own('sheet-min', 'Minimum sheet', units, {
-      ...text((line) => showLength(line.requires?.sheetMinMm, units)),
-      width: 96,
-      cellClass: 'number',
-    }),
-    own('hole-required', 'Hole required', units, {
-      ...text((line) => describeHole(line.requires, units)),
-      width: 126,
-      cellClass: 'number',
-    }),
-    own('margin', 'Margin', 'HRB points', { ...text(describeMargin), width: 84, cellClass: 'number' }),
+    own('sheet-min', 'Minimum sheet', units, { width: 96, cellClass: 'number' }),
+    own('hole-required', 'Hole required', units, { width: 126, cellClass: 'number' }),
+    own('margin', 'Margin', 'HRB points', { width: 84, cellClass: 'number' }),
     own('verdict', 'Verdict', '', {
-      valueGetter: ({ data }) => data?.line?.verdict ?? '',
       cellRenderer: verdictCell,
       comparator: (a: string, b: string) => (ORDER[a] ?? 9) - (ORDER[b] ?? 9),
       width: 108,
@@ -94,22 +93,20 @@ function ownColumns(units: LengthUnit): Def[] {
       cellClass: 'first',
     }),
     own('decision', 'What decides it', '', {
-      valueGetter: ({ data }) =>
-        data?.line ? describeDecision(data.line) : data?.other ? `${data.other.what}: not a fastener` : '',
-      tooltipValueGetter: ({ data }) => data?.line?.decidedBy?.text ?? '',
+      tooltipValueGetter: ({ data }) => [data?.line?.decidedBy?.text, data?.conceded].filter(Boolean).join(' – '),
+      cellRenderer: decisionCell,
       width: 264,
       pinned: 'right',
     }),
   ];
 }
 
-function heading(below: string, openMenu?: (button: HTMLElement) => void): Def {
-  const headerComponentParams: HeadingParams = { below, ...(openMenu && { openMenu }) };
-  return { headerComponent: HeadingCell, headerComponentParams, suppressHeaderKeyboardEvent: pressHeading };
+function toolsOf(id: string, { openTools, isFiltered }: HeadingMenus): Omit<HeadingParams, 'below'> {
+  return { openTools: (button) => openTools(id, button), isFiltered: () => isFiltered(id) };
 }
 
-function showLength(mm: number | null | undefined, units: LengthUnit): string {
-  return mm === null || mm === undefined ? '' : showValue('lengthMm', mm, units);
+function heading(headerComponentParams: HeadingParams): Def {
+  return { headerComponent: HeadingCell, headerComponentParams, suppressHeaderKeyboardEvent: pressHeading };
 }
 
 /** A node, never a string: text from a file must not be read as markup. */
@@ -119,6 +116,17 @@ function verdictCell({ data }: ICellRendererParams<GridRow>): HTMLElement {
   if (!verdict) return cell;
   cell.className = `verdict ${verdict}`;
   render([verdictShape(verdict, 15), verdict], cell);
+  return cell;
+}
+
+/** What decides a row, and behind it, softly, what was accepted of it. */
+function decisionCell({ data, value }: ICellRendererParams<GridRow, string>): HTMLElement {
+  const cell = document.createElement('span');
+  const [line, conceded] = [data?.line, data?.conceded];
+  render(
+    line && conceded ? [describeDecision(line), html` <span class="conceded">${conceded}</span>`] : (value ?? ''),
+    cell,
+  );
   return cell;
 }
 

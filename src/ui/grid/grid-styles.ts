@@ -2,10 +2,37 @@ import { css } from 'lit';
 
 /** Styles of what we put into the grid: two-line headings, our columns set apart, verdicts, rows that are no fasteners. */
 export const gridStyles = css`
-  :host,
-  .grid {
-    display: block;
+  :host {
+    display: flex;
+    flex-direction: column;
     height: 100%;
+    min-height: 0;
+  }
+
+  .grid {
+    flex: 1;
+    min-height: 0;
+  }
+
+  .notes {
+    display: flex;
+    flex-wrap: wrap;
+    gap: 4px 16px;
+    margin: 0;
+    padding: 6px 12px;
+    border-bottom: 1px solid var(--line);
+    color: var(--soft);
+  }
+
+  .link {
+    padding: 0;
+    border: 0;
+    background: none;
+    color: var(--blue);
+    font: inherit;
+    text-decoration: underline;
+    text-underline-offset: 2px;
+    cursor: pointer;
   }
 
   .heading {
@@ -35,17 +62,46 @@ export const gridStyles = css`
     white-space: nowrap;
   }
 
-  .heading .meaning {
-    align-self: end;
+  .heading .buttons {
+    display: flex;
+    flex-direction: column;
+    justify-content: flex-end;
+    margin: 2px -5px 2px 0;
+  }
+
+  .heading .buttons button {
+    display: grid;
+    place-content: center;
     width: 18px;
     height: 20px;
-    margin: 0 -5px 2px 0;
     border-radius: 3px;
     color: var(--soft);
   }
 
-  .heading .meaning:hover,
-  .heading .meaning[aria-expanded='true'] {
+  .heading .tools:not(.filtered, [aria-expanded='true'], :focus) {
+    visibility: hidden;
+  }
+
+  .ag-header-cell:is(:hover, :focus-within) .heading .tools {
+    visibility: visible;
+  }
+
+  .heading .tools path {
+    fill: none;
+    stroke: currentColor;
+    stroke-linejoin: round;
+  }
+
+  .heading .tools.filtered {
+    color: var(--blue);
+  }
+
+  .heading .tools.filtered path {
+    fill: currentColor;
+  }
+
+  .heading .buttons button:hover,
+  .heading .buttons button[aria-expanded='true'] {
     background: var(--blue-ground);
     color: var(--blue);
   }
@@ -79,11 +135,64 @@ export const gridStyles = css`
   }
 
   .ag-cell.ours {
-    background: var(--ours);
+    background-color: var(--ours);
   }
 
   .ag-row-selected .ag-cell.ours {
-    background: transparent;
+    background-color: transparent;
+  }
+
+  /* A block: tinted, framed by its edges, with a handle to fill at its last cell. The frame is painted below the cells' clear borders. */
+  .ag-cell:is(.block-top, .block-bottom, .block-left, .block-right) {
+    background-image: linear-gradient(var(--top, transparent) 0 0), linear-gradient(var(--bottom, transparent) 0 0),
+      linear-gradient(var(--left, transparent) 0 0), linear-gradient(var(--right, transparent) 0 0);
+    background-origin: border-box;
+    background-position: top, bottom, left, right;
+    background-repeat: no-repeat;
+    background-size: 100% 2px, 100% 2px, 2px 100%, 2px 100%;
+  }
+
+  .ag-row .ag-cell.in-block {
+    background-color: color-mix(in srgb, var(--blue) 16%, var(--sheet));
+  }
+
+  .ag-cell.block-top {
+    --top: var(--blue);
+  }
+
+  .ag-cell.block-bottom {
+    --bottom: var(--blue);
+  }
+
+  .ag-cell.block-left {
+    --left: var(--blue);
+  }
+
+  .ag-cell.block-right {
+    --right: var(--blue);
+  }
+
+  .ag-cell.ag-cell-focus.block-top:not(.ag-cell-inline-editing) {
+    border-color: transparent;
+  }
+
+  .ag-row .ag-cell.fill-target {
+    background-color: color-mix(in srgb, var(--blue) 8%, var(--sheet));
+    outline: 1px dashed var(--blue);
+    outline-offset: -1px;
+  }
+
+  .ag-cell.block-handle.sender:not(.ag-cell-inline-editing)::after {
+    content: '';
+    position: absolute;
+    right: 0;
+    bottom: 0;
+    width: 7px;
+    height: 7px;
+    border: solid var(--sheet);
+    border-width: 1px 0 0 1px;
+    background: var(--blue);
+    cursor: crosshair;
   }
 
   .ours.first {
@@ -116,5 +225,9 @@ export const gridStyles = css`
 
   .verdict.unknown {
     color: var(--unknown);
+  }
+
+  .conceded {
+    color: var(--soft);
   }
 `;

@@ -1,25 +1,33 @@
-import { createGrid, type GridApi, type GridOptions, type RowClassParams } from 'ag-grid-community';
+import { createGrid, type GridApi, type GridOptions } from 'ag-grid-community';
 import { html, LitElement } from 'lit';
+import type { FoundCell } from '../../app/find-cells.ts';
 import type { GridRow } from '../../app/state.ts';
 import type { AuditedList } from '../../core/model/audited.ts';
-import type { Column } from '../../core/model/list.ts';
 import type { Verdict } from '../../core/model/outcome.ts';
-import '../role-menu.ts';
+import type { FindReplace } from '../find-replace.ts';
+import '../find-replace.ts';
+import type { CellsEdit } from './block-edits.ts';
+import { BlockSelection, blockRules } from './block-selection.ts';
+import { BlockWork } from './block-work.ts';
+import { senderOf } from './cell-text.ts';
+import { ColumnTools } from './column-tools.ts';
+import { displayedCells } from './displayed-sheet.ts';
 import { gridColumns } from './grid-columns.ts';
 import { registerGridModules } from './grid-modules.ts';
+import { STEADY_OPTIONS } from './grid-options.ts';
 import { gridStyles } from './grid-styles.ts';
-import { gridTheme } from './grid-theme.ts';
+import { rowsInHand } from './rows-in-hand.ts';
 
 registerGridModules();
 
-const MENU_WIDTH = 372;
-
 /** Asks for a cell to hold another text. */
 export type CellEditEvent = CustomEvent<{ readonly row: number; readonly column: number; readonly text: string }>;
+/** Asks for several cells to hold other texts, as one step. */
+export type CellsEditEvent = CustomEvent<CellsEdit>;
 
 /**
- * The list itself. Data comes in by property; a chosen row goes out as `choose-row`, an edit as `edit-cell`. The grid never
- * changes its own data: an edit shows when the judged row comes back.
+ * The list itself. Data comes in by property; a chosen row goes out as `choose-row`, edits as `edit-cell` and `edit-cells`. The
+ * grid never changes its own data: an edit shows when the judged row comes back.
  */
 export class ListGrid extends LitElement {
   static override properties = {
@@ -28,17 +36,20 @@ export class ListGrid extends LitElement {
     filter: { attribute: false },
     search: { attribute: false },
     selectedRow: { attribute: false },
-    menu: { state: true },
+    finds: { state: true },
   };
   declare list: AuditedList | null;
   declare rows: readonly GridRow[];
   declare filter: ReadonlySet<Verdict>;
   declare search: string;
   declare selectedRow: number | null;
-  /** The column whose menu is open, and where the menu hangs. */
-  declare menu: { readonly column: Column; readonly left: number; readonly top: number } | null;
+  /** Whether the bar to find and replace is open. */
+  declare finds: boolean;
   #grid: GridApi<GridRow> | null = null;
+  #selection: BlockSelection | null = null;
+  #work: BlockWork | null = null;
   #byRow = new Map<number, GridRow>();
+  readonly #tools = new ColumnTools(this, () => localStorage);
 
   constructor() {
     super();
@@ -47,33 +58,66 @@ export class ListGrid extends LitElement {
     this.filter = new Set();
     this.search = '';
     this.selectedRow = null;
-    this.menu = null;
+    this.finds = false;
   }
 
   static override styles = gridStyles;
 
-  /** One box, which the grid fills and Lit never writes into again, and the menu of a heading. */
+  /** Notes and the bar to find above the box, which the grid fills and Lit never writes into again. */
   override render() {
-    const { menu } = this;
-    return html`<div class="grid"></div>
-      ${menu ? html`<role-menu style="left: ${menu.left}px; top: ${menu.top}px" .column=${menu.column} @close-menu=${this.#closeMenu}></role-menu>` : ''}`;
+    return html`${this.#tools.renderNotes()}
+      ${
+        this.finds
+          ? html`<find-replace .cells=${() => (this.#grid ? displayedCells(this.#grid) : [])} @show-cell=${this.#showFound} @close-find=${this.#closeFind}></find-replace>`
+          : ''
+      }
+      <div class="grid"></div>
+      ${this.#tools.renderMenu()}`;
+  }
+
+  /** Opens the bar to find and replace, or puts the cursor into it. */
+  openFind(): void {
+    if (this.finds) this.renderRoot.querySelector<FindReplace>('find-replace')?.focus();
+    this.finds = true;
+  }
+
+  /** Gives the focus to the cell that had it last, or to the first. */
+  override focus(): void {
+    this.#selection?.goTo(this.#selection.block?.focus ?? { row: 0, column: 0 });
+  }
+
+  /** Rows that a change of many is meant for. */
+  get rowsInHand(): readonly number[] {
+    return this.#grid ? rowsInHand(this.#grid, this.#selection?.drawn ?? null) : [];
   }
 
   protected override firstUpdated(): void {
     const box = this.renderRoot.querySelector<HTMLElement>('.grid');
-    if (box) this.#grid = createGrid<GridRow>(box, this.#options());
-    this.#grid?.setGridAriaProperty('label', 'Hardware list');
-  }
-
-  override disconnectedCallback(): void {
-    super.disconnectedCallback();
-    this.#grid?.destroy();
-    this.#grid = null;
+    if (!box) return;
+    const grid = createGrid<GridRow>(box, this.#options());
+    this.#grid = grid;
+    this.#selection = new BlockSelection(grid);
+    this.#work = new BlockWork(grid, box, this.#selection, {
+      units: () => this.list?.shop.units ?? 'mm',
+      edit: (edit) => this.#send('edit-cells', edit),
+    });
+    grid.setGridAriaProperty('label', 'Hardware list');
+    if (this.list) this.#tools.follow(grid, this.list);
   }
 
   override connectedCallback(): void {
     super.connectedCallback();
+    document.addEventListener('keydown', this.#key);
     if (this.hasUpdated) this.firstUpdated();
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    document.removeEventListener('keydown', this.#key);
+    this.#grid?.destroy();
+    this.#grid = null;
+    this.#selection = null;
+    this.#work = null;
   }
 
   protected override updated(changed: Map<string, unknown>): void {
@@ -82,21 +126,24 @@ export class ListGrid extends LitElement {
     const former = changed.get('list') as AuditedList | null | undefined;
     if (changed.has('list') && (former?.columns !== this.list.columns || former.shop.units !== this.list.shop.units)) {
       grid.setGridOption('columnDefs', this.#columns(this.list));
+      this.#tools.follow(grid, this.list);
     }
     if (changed.has('rows')) this.#showRows(grid);
     if (changed.has('filter') || changed.has('search')) grid.onFilterChanged();
     if (changed.has('selectedRow')) this.#showSelection(grid);
   }
 
-  /** Rows that changed are put in place one by one, so that nothing jumps while typing; another list replaces them all. */
+  /**
+   * Rows that changed are put in place one by one, so that nothing jumps and no field closes while typing; another list
+   * replaces them all.
+   */
   #showRows(grid: GridApi<GridRow>): void {
     const next = new Map(this.rows.map((row) => [row.row, row]));
     const sameList = next.size === this.#byRow.size && [...next.keys()].every((row) => this.#byRow.has(row));
-    const changed = sameList ? this.rows.filter((row) => this.#byRow.get(row.row) !== row) : this.rows;
+    const changed = this.rows.filter((row) => this.#byRow.get(row.row) !== row);
     this.#byRow = next;
-    if (!sameList || changed.length > 1000) grid.setGridOption('rowData', [...this.rows]);
+    if (!sameList) grid.setGridOption('rowData', [...this.rows]);
     else for (const row of changed) grid.getRowNode(String(row.row))?.updateData(row);
-    if (sameList) grid.redrawRows({ rowNodes: changed.flatMap((row) => grid.getRowNode(String(row.row)) ?? []) });
   }
 
   #showSelection(grid: GridApi<GridRow>): void {
@@ -105,85 +152,86 @@ export class ListGrid extends LitElement {
   }
 
   #options(): GridOptions<GridRow> {
+    const forget = () => {
+      this.#selection?.forget();
+      this.requestUpdate();
+    };
     return {
-      theme: gridTheme,
+      ...STEADY_OPTIONS,
       columnDefs: this.list ? this.#columns(this.list) : [],
       rowData: [...this.rows],
-      getRowId: ({ data }) => String(data.row),
-      rowSelection: { mode: 'singleRow', checkboxes: false, enableClickSelection: true },
-      readOnlyEdit: true,
-      enterNavigatesVertically: true,
-      enterNavigatesVerticallyAfterEdit: true,
-      tooltipShowDelay: 600,
-      suppressMovableColumns: false,
-      defaultColDef: { sortable: true, resizable: true, suppressKeyboardEvent: homeAndEnd },
-      rowClassRules: { 'not-a-fastener': ({ data }: RowClassParams<GridRow>) => data?.other !== undefined },
-      isExternalFilterPresent: () => this.filter.size > 0 || this.search !== '',
+      defaultColDef: {
+        sortable: true,
+        resizable: true,
+        cellClassRules: blockRules(() => this.#selection),
+        suppressKeyboardEvent: ({ event, editing }) => !editing && (this.#work?.press(event) ?? false),
+      },
+      isExternalFilterPresent: () => this.filter.size > 0 || this.search !== '' || this.#tools.hasFilters,
       doesExternalFilterPass: ({ data }) => data !== undefined && this.#passes(data),
       onCellEditRequest: ({ data, column, newValue }) => this.#requestEdit(data, column.getColId(), newValue),
-      onCellFocused: ({ rowIndex }) => this.#chooseDisplayed(rowIndex),
+      onCellFocused: ({ rowIndex }) => this.#followFocus(rowIndex),
       onRowSelected: ({ node, data }) => node.isSelected() && data && this.#choose(data.row),
+      onSortChanged: forget,
+      onFilterChanged: forget,
+      onDisplayedColumnsChanged: forget,
+      onColumnResized: ({ finished, source }) => finished && source === 'uiColumnResized' && this.#tools.keepLayout(),
+      onColumnMoved: ({ finished, source }) => finished && source === 'uiColumnMoved' && this.#tools.keepLayout(),
     };
   }
 
   #columns({ columns, shop }: AuditedList) {
-    return gridColumns(columns, this.rows, shop.units, this.#openMenu);
+    return gridColumns(columns, this.rows, shop.units, this.#tools);
   }
 
-  readonly #openMenu = (column: Column, button: HTMLElement) => {
-    const { left, bottom } = button.getBoundingClientRect();
-    this.menu = { column, left: Math.max(8, Math.min(left, innerWidth - MENU_WIDTH - 8)), top: bottom + 4 };
-  };
-
-  /** The focus goes back to the heading, whose button may be another by now. */
-  readonly #closeMenu = () => {
-    const column = this.menu?.column;
-    this.menu = null;
-    if (column) this.#grid?.setFocusedHeader(`sender-${column.index}`);
-  };
-
-  #passes({ line, cells }: GridRow): boolean {
-    if (this.filter.size > 0 && !(line && this.filter.has(line.verdict))) return false;
+  #passes(row: GridRow): boolean {
+    const { line, cells } = row;
+    const isLeftOut = this.filter.size > 0 && !(line && this.filter.has(line.verdict));
+    if (isLeftOut || !this.#tools.passes(row, this.list?.shop.units ?? 'mm')) return false;
     if (this.search === '') return true;
     const wanted = this.search.toLowerCase();
     return [...cells, line?.decidedBy?.brief ?? ''].some((text) => text.toLowerCase().includes(wanted));
   }
 
+  /** Ctrl+H opens the bar to replace; Ctrl+F asks for the field that finds, which stands outside. */
+  readonly #key = (event: KeyboardEvent) => {
+    const pressed = (event.ctrlKey || event.metaKey) && !event.altKey && !event.shiftKey && event.key.toLowerCase();
+    if (pressed !== 'h' && pressed !== 'f') return;
+    event.preventDefault();
+    if (pressed === 'h') this.openFind();
+    else this.#send('open-search', null);
+  };
+
   #requestEdit(data: GridRow, colId: string, newValue: unknown): void {
-    const column = Number(/^sender-(\d+)$/.exec(colId)?.[1]);
-    if (!Number.isInteger(column)) return;
-    const detail = { row: data.row, column, text: String(newValue ?? '') };
-    this.dispatchEvent(new CustomEvent('edit-cell', { detail, bubbles: true, composed: true }));
+    const column = senderOf(colId);
+    if (column !== null) this.#send('edit-cell', { row: data.row, column, text: String(newValue ?? '') });
   }
 
-  #chooseDisplayed(rowIndex: number | null | undefined): void {
-    const row = typeof rowIndex === 'number' ? this.#grid?.getDisplayedRowAtIndex(rowIndex)?.data : undefined;
+  #followFocus(rowIndex: number | null): void {
+    this.#selection?.followFocus();
+    const row = rowIndex === null ? undefined : this.#grid?.getDisplayedRowAtIndex(rowIndex)?.data;
     if (row) this.#choose(row.row);
   }
 
   #choose(row: number): void {
-    if (row !== this.selectedRow)
-      this.dispatchEvent(new CustomEvent('choose-row', { detail: row, bubbles: true, composed: true }));
+    if (row !== this.selectedRow) this.#send('choose-row', row);
+  }
+
+  readonly #showFound = ({ detail: { row, column } }: CustomEvent<FoundCell>) => {
+    const place = this.#grid?.getRowNode(String(row))?.rowIndex;
+    const cell = typeof place === 'number' ? this.#selection?.cellOf(place, `sender-${column}`) : null;
+    if (!cell) return;
+    this.#selection?.show(cell);
+    this.#choose(row);
+  };
+
+  readonly #closeFind = () => {
+    this.finds = false;
+    this.focus();
+  };
+
+  #send(name: string, detail: unknown): void {
+    this.dispatchEvent(new CustomEvent(name, { detail, bubbles: true, composed: true }));
   }
 }
-
-/** Home and End go to the ends of the row, with Ctrl to the ends of the list, as in any data grid. */
-const homeAndEnd: NonNullable<NonNullable<GridOptions<GridRow>['defaultColDef']>['suppressKeyboardEvent']> = ({
-  editing,
-  event,
-  api,
-  node,
-}) => {
-  if (editing || (event.key !== 'Home' && event.key !== 'End')) return false;
-  const columns = api.getAllDisplayedColumns();
-  const first = event.key === 'Home';
-  const edge = first ? 0 : api.getDisplayedRowCount() - 1;
-  const row = event.ctrlKey || event.metaKey ? edge : (node.rowIndex ?? 0);
-  const column = columns[first ? 0 : columns.length - 1];
-  event.preventDefault();
-  api.ensureIndexVisible(row);
-  if (column) api.setFocusedCell(row, column);
-  return true;
-};
 
 customElements.define('list-grid', ListGrid);

@@ -1,0 +1,19 @@
+import type { GridOptions } from 'ag-grid-community';
+import type { GridRow } from '../../app/state.ts';
+import { gridTheme } from './grid-theme.ts';
+
+/** Options that are the same for every list: rows by their number in the file, keys as in a spreadsheet, edits only asked for. */
+export const STEADY_OPTIONS: GridOptions<GridRow> = {
+  theme: gridTheme,
+  getRowId: ({ data }) => String(data.row),
+  rowSelection: { mode: 'singleRow', checkboxes: false, enableClickSelection: true },
+  readOnlyEdit: true,
+  stopEditingWhenCellsLoseFocus: true,
+  suppressStartEditOnTab: true,
+  enterNavigatesVertically: true,
+  enterNavigatesVerticallyAfterEdit: true,
+  animateRows: false,
+  tooltipShowDelay: 600,
+  suppressDragLeaveHidesColumns: true,
+  rowClassRules: { 'not-a-fastener': ({ data }) => data?.other !== undefined },
+};
