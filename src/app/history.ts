@@ -1,14 +1,28 @@
 import type { ColumnChoices } from '../core/intake/columns.ts';
+import type { Concession } from '../core/model/concession.ts';
+import type { ShopSettings } from '../core/model/shop.ts';
 import type { CellEdit } from '../worker/protocol.ts';
 
-/** What a step sets: the texts of cells, or what the user chose for all columns. */
-export type Change = { readonly cells: readonly CellEdit[] } | { readonly columns: ColumnChoices };
+/** What a step sets: the texts of cells, what the user chose for all columns, the shop's settings, or every concession. */
+export type Change =
+  | { readonly cells: readonly CellEdit[] }
+  | { readonly columns: ColumnChoices }
+  | { readonly shop: ShopSettings }
+  | { readonly concessions: readonly Concession[] };
 
-/** One undoable step: what it set, what was there before, and what to call it. */
-export interface Step {
+/** What a step does, before it is known when and by whom. */
+export interface Deed {
   readonly name: string;
   readonly after: Change;
   readonly before: Change;
+}
+
+/** One undoable step: what it set, what was there before, what to call it, and who made it when. */
+export interface Step extends Deed {
+  /** ISO time in UTC; '' where it is not known. */
+  readonly when: string;
+  /** May be empty. */
+  readonly by: string;
 }
 
 /** Steps that can be taken back and steps that can be taken again. A new step forgets the latter. */
@@ -33,4 +47,10 @@ export function stepBack({ done, undone }: History): { readonly step: Step; read
 export function stepForward({ done, undone }: History): { readonly step: Step; readonly history: History } | null {
   const step = undone.at(-1);
   return step ? { step, history: { done: [...done, step], undone: undone.slice(0, -1) } } : null;
+}
+
+/** The concessions that the steps have led to: each such step holds them all. */
+export function concessionsAfter({ done }: History): readonly Concession[] {
+  const last = done.findLast(({ after }) => 'concessions' in after)?.after;
+  return last && 'concessions' in last ? last.concessions : [];
 }

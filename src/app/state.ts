@@ -1,11 +1,15 @@
+import { describeConceded } from '../core/concede/describe.ts';
 import type { AuditedLine, AuditedList } from '../core/model/audited.ts';
+import type { Concession } from '../core/model/concession.ts';
 import type { Catalogue } from '../core/model/fastener.ts';
 import type { OtherRow } from '../core/model/list.ts';
 import type { Verdict } from '../core/model/outcome.ts';
 import { DEFAULT_SHOP, type ShopSettings } from '../core/model/shop.ts';
 import type { Phase } from '../worker/protocol.ts';
+import { type History, NO_HISTORY } from './history.ts';
+import type { ShelfEntry } from './shelf.ts';
 
-export type View = 'list' | 'catalogue' | 'settings' | 'rules';
+export type View = 'list' | 'changes' | 'catalogue' | 'settings' | 'rules';
 
 /** Long work under way, with what a progress bar shows. */
 export interface Work {
@@ -20,8 +24,19 @@ export interface Message {
   readonly text: string;
 }
 
+/** A dialog that is open, and what it is about. */
+export type Dialog =
+  | { readonly kind: 'swap'; readonly partNumber: string; readonly rows: readonly number[] }
+  | { readonly kind: 'bulk'; readonly rows: readonly number[] }
+  | { readonly kind: 'concede'; readonly row: number; readonly rule: string };
+
 /** One row on screen in file order. */
-export type GridRow = { readonly row: number; readonly cells: readonly string[] } & (
+export type GridRow = {
+  readonly row: number;
+  readonly cells: readonly string[];
+  /** What of it was accepted as it is, in words. */
+  readonly conceded?: string;
+} & (
   | { readonly line: AuditedLine; readonly other?: undefined }
   | { readonly other: OtherRow; readonly line?: undefined }
 );
@@ -37,6 +52,8 @@ export interface AppState {
   readonly columnsBy: 'user' | 'memory' | null;
   readonly catalogues: readonly Catalogue[];
   readonly shop: ShopSettings;
+  /** Lists kept from earlier, the latest first. */
+  readonly shelf: readonly ShelfEntry[];
   readonly work: Work | null;
   readonly message: Message | null;
   /** Verdicts shown; empty means all rows. */
@@ -45,6 +62,13 @@ export interface AppState {
   readonly selectedRow: number | null;
   /** Rule or table whose page is asked for. */
   readonly openRule: string | null;
+  readonly dialog: Dialog | null;
+  /** The steps that were made and taken back. */
+  readonly history: History;
+  /** What was accepted as it is, as the steps have left it. */
+  readonly concessions: readonly Concession[];
+  /** The name that steps and concessions are signed with; may be empty. */
+  readonly userName: string;
   readonly undoName: string | null;
   readonly redoName: string | null;
 }
@@ -56,12 +80,17 @@ export const EMPTY_STATE: AppState = {
   columnsBy: null,
   catalogues: [],
   shop: DEFAULT_SHOP,
+  shelf: [],
   work: null,
   message: null,
   filter: new Set(),
   search: '',
   selectedRow: null,
   openRule: null,
+  dialog: null,
+  history: NO_HISTORY,
+  concessions: [],
+  userName: '',
   undoName: null,
   redoName: null,
 };
@@ -73,4 +102,16 @@ export function weaveRows({ lines, others }: Pick<AuditedList, 'lines' | 'others
     ...others.map((other) => ({ row: other.row, cells: other.cells, other })),
   ];
   return rows.sort((a, b) => a.row - b.row);
+}
+
+/** The rows with what was accepted of them; a row for which nothing has changed comes out as the same object. */
+export function withConceded(rows: readonly GridRow[], concessions: readonly Concession[]): readonly GridRow[] {
+  const byRow = new Map<number, Concession[]>();
+  for (const concession of concessions) byRow.set(concession.row, [...(byRow.get(concession.row) ?? []), concession]);
+  return rows.map((row) => {
+    const conceded = row.line ? describeConceded(row.line, byRow.get(row.row) ?? []) : '';
+    if (conceded === (row.conceded ?? '')) return row;
+    const { conceded: _, ...plain } = row;
+    return conceded ? { ...row, conceded } : plain;
+  });
 }

@@ -1,14 +1,21 @@
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
+import type { Autosave } from '../app/autosave.ts';
 import type { Commands } from '../app/commands.ts';
 import type { View } from '../app/state.ts';
 import type { Store } from '../app/store.ts';
 import type { ShopSettings } from '../core/model/shop.ts';
+import './export-menu.ts';
+import type { ExportEvent } from './export-menu.ts';
 import './first-screen.ts';
-import { pickFiles } from './pick-files.ts';
+import { openDialog } from './open-dialog.ts';
+import { LISTS_AND_PROJECTS, pickFiles } from './pick-files.ts';
 import { StoreController } from './store-controller.ts';
 import { shared } from './styles.ts';
 
-const LEFT: readonly (readonly [View, string])[] = [['list', 'List']];
+const LEFT: readonly (readonly [View, string])[] = [
+  ['list', 'List'],
+  ['changes', 'Changes'],
+];
 const RIGHT: readonly (readonly [View, string])[] = [
   ['catalogue', 'Catalogue'],
   ['settings', 'Shop settings'],
@@ -16,6 +23,7 @@ const RIGHT: readonly (readonly [View, string])[] = [
 ];
 const LOADERS: Readonly<Record<View, () => Promise<unknown>>> = {
   list: () => import('./list-view.ts'),
+  changes: () => import('./changes-view.ts'),
   catalogue: () => import('./catalogue-view.ts'),
   settings: () => import('./settings-view.ts'),
   rules: () => import('./rules-view.ts'),
@@ -28,6 +36,7 @@ export class AppRoot extends LitElement {
   declare over: boolean;
   store!: Store;
   commands!: Commands;
+  autosave!: Autosave;
   readonly #loaded = new Set<View>();
 
   static override styles = [
@@ -131,22 +140,23 @@ export class AppRoot extends LitElement {
   }
 
   /** Given once, before the element is put into the page. */
-  use(store: Store, commands: Commands): this {
-    this.store = store;
-    this.commands = commands;
+  use(store: Store, commands: Commands, autosave: Autosave): this {
+    Object.assign(this, { store, commands, autosave });
     new StoreController(this, store, (state) => state);
     return this;
   }
 
   override render() {
-    const { view, list, message, work } = this.store.state;
+    const { view, list, message, work, dialog } = this.store.state;
     return html`
       <header>
         <span class="name">${logo} Clinchsheet</span>
         <nav aria-label="List">${list ? LEFT.map((entry) => this.#tab(entry, view)) : ''}</nav>
         <nav class="right" aria-label="Basis">${RIGHT.map((entry) => this.#tab(entry, view))}</nav>
         <button class="button" @click=${this.#pickList}>Open list</button>
-        <button class="button main" ?disabled=${!list} @click=${() => this.commands.exportWorkbook()}>Export</button>
+        <button class="button" ?disabled=${!list} title="List, edits, undo and settings in one file" @click=${() => this.commands.saveProject()}>Save project</button>
+        <export-menu ?disabled=${!list} ?asks=${(list?.sheets.length ?? 0) > 0}
+          @export-list=${({ detail }: ExportEvent) => this.commands.exportWorkbook(detail)}></export-menu>
       </header>
       <div aria-live="polite">
         ${
@@ -163,16 +173,20 @@ export class AppRoot extends LitElement {
         }
       </div>
       <main class=${this.over ? 'over' : ''} @dragover=${this.#dragOver} @dragleave=${this.#dragLeave} @drop=${this.#drop}
+        @continue-list=${({ detail }: CustomEvent<string>) => this.autosave.continueWith(detail)}
+        @drop-list=${({ detail }: CustomEvent<string>) => this.autosave.drop(detail)}
         @open-list=${this.#pickList} @open-demo=${() => this.commands.openDemo()} @load-catalogue=${this.#pickCatalogue}
         @remove-catalogue=${({ detail }: CustomEvent<number>) => this.commands.removeCatalogue(detail)}
         @set-shop=${({ detail }: CustomEvent<ShopSettings>) => this.commands.setShop(detail)}>${this.#view()}</main>
+      ${dialog ? openDialog(dialog, this.store, this.commands) : ''}
     `;
   }
 
   #view(): TemplateResult {
-    const { view, list, catalogues, shop, openRule } = this.store.state;
-    if (view === 'list' && !list) return html`<first-screen ?over=${this.over}></first-screen>`;
+    const { view, list, catalogues, shop, openRule, shelf } = this.store.state;
+    if (view === 'list' && !list) return html`<first-screen ?over=${this.over} .kept=${shelf}></first-screen>`;
     if (!this.#isLoaded(view)) return html``;
+    if (view === 'changes') return html`<changes-view .store=${this.store} .commands=${this.commands}></changes-view>`;
     if (view === 'catalogue')
       return html`<catalogue-view .catalogues=${catalogues} units=${shop.units}></catalogue-view>`;
     if (view === 'settings') return html`<settings-view .shop=${shop}></settings-view>`;
@@ -195,7 +209,7 @@ export class AppRoot extends LitElement {
   }
 
   readonly #pickList = async () => {
-    const [file] = await pickFiles(false);
+    const [file] = await pickFiles(false, LISTS_AND_PROJECTS);
     if (file) await this.commands.openFile({ name: file.name, data: file });
   };
 
@@ -217,7 +231,8 @@ export class AppRoot extends LitElement {
     event.preventDefault();
     this.over = false;
     const files = [...(event.dataTransfer?.files ?? [])].map((file) => ({ name: file.name, data: file }));
-    if (this.store.state.view === 'catalogue') await this.commands.addCatalogues(files);
+    const isProject = /\.json$/i.test(files[0]?.name ?? '');
+    if (this.store.state.view === 'catalogue' && !isProject) await this.commands.addCatalogues(files);
     else if (files[0]) await this.commands.openFile(files[0]);
   };
 }

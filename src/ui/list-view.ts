@@ -4,9 +4,10 @@ import type { Commands } from '../app/commands.ts';
 import type { AppState } from '../app/state.ts';
 import type { Store } from '../app/store.ts';
 import { SAFETY_SHORT } from '../core/say/safety.ts';
-import type { CellEditEvent } from './grid/list-grid.ts';
+import type { CellEditEvent, CellsEditEvent, ListGrid } from './grid/list-grid.ts';
 import './grid/list-grid.ts';
 import './read-line.ts';
+import { Panes } from './panes.ts';
 import type { ChooseReadingEvent } from './reading-choice.ts';
 import type { SetColumnEvent } from './role-menu.ts';
 import './row-panel.ts';
@@ -22,6 +23,7 @@ export class ListView extends LitElement {
   declare store: Store;
   declare commands: Commands;
   #followsStore = false;
+  readonly panes = new Panes(this, ['verdict-counts', 'list-grid', 'row-panel']);
 
   static override styles = [
     shared,
@@ -116,12 +118,12 @@ export class ListView extends LitElement {
         <unit-question .column=${list && findUnclearUnit(list)} @set-column=${this.#setColumn}></unit-question>
       </div>
       <list-grid .list=${list} .rows=${rows} .filter=${filter} .search=${search} .selectedRow=${selectedRow}
-        @edit-cell=${this.#edit} @choose-row=${this.#choose} @set-column=${this.#setColumn}></list-grid>
+        @edit-cell=${this.#edit} @edit-cells=${this.#editCells} @open-search=${this.#openSearch} @choose-row=${this.#choose} @set-column=${this.#setColumn}></list-grid>
       ${
         line
           ? html`<aside class="panel" aria-label="Row ${line.row}">
               <div class="grip" title="Drag to resize" @pointerdown=${this.#resize}></div>
-              <row-panel .line=${line} units=${state.shop.units} @choose-row=${this.#choose} @open-rule=${this.#openRule}></row-panel>
+              <row-panel tabindex="-1" .line=${line} .list=${list} .concessions=${state.concessions} .commands=${this.commands} units=${state.shop.units} @choose-row=${this.#choose} @open-rule=${this.#openRule}></row-panel>
             </aside>`
           : ''
       }
@@ -135,6 +137,7 @@ export class ListView extends LitElement {
       <div>
         <button class="button" ?disabled=${!undoName} title=${undoName ? `Undo: ${undoName}` : 'Nothing to undo'} @click=${() => this.commands.undo()}>Undo</button>
         <button class="button" ?disabled=${!redoName} title=${redoName ? `Redo: ${redoName}` : 'Nothing to redo'} @click=${() => this.commands.redo()}>Redo</button>
+        <button class="button" title="Set one column on the selected rows, or on the rows shown" @click=${this.#setMany}>Set column…</button>
         <label class="soft">Units
           <select class="field" .value=${shop.units} @change=${this.#units}>
             <option value="mm" ?selected=${shop.units === 'mm'}>mm</option>
@@ -142,11 +145,22 @@ export class ListView extends LitElement {
           </select>
         </label>
         <input class="field" type="search" placeholder="Find in list" aria-label="Find in list" .value=${search} @input=${this.#find} />
+        <button class="button" title="Find and replace (Ctrl+H)" @click=${this.#openReplace}>Replace…</button>
       </div>
     </div>`;
   }
 
+  readonly #setMany = () => {
+    const rows = this.renderRoot.querySelector<ListGrid>('list-grid')?.rowsInHand ?? [];
+    this.commands.openDialog({ kind: 'bulk', rows });
+  };
   readonly #edit = ({ detail }: CellEditEvent) => this.commands.editCell(detail.row, detail.column, detail.text);
+  readonly #openSearch = () => this.renderRoot.querySelector<HTMLInputElement>('input[type=search]')?.select();
+  readonly #openReplace = () => this.renderRoot.querySelector<ListGrid>('list-grid')?.openFind();
+  readonly #editCells = ({ detail: { cells, name, say } }: CellsEditEvent) => {
+    this.store.set({ message: say === null ? null : { kind: 'done', text: say } });
+    this.commands.editCells(cells, name);
+  };
   readonly #setColumn = ({ detail: { index, role, unit } }: SetColumnEvent) =>
     this.commands.setColumn(index, role, unit);
   readonly #readTable = ({ detail }: ChooseTableEvent) => this.commands.reopen(detail);

@@ -1,9 +1,14 @@
-import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
-import type { AuditedLine } from '../core/model/audited.ts';
+import { css, html, LitElement, type TemplateResult } from 'lit';
+import type { Commands } from '../app/commands.ts';
+import { describeConceded } from '../core/concede/describe.ts';
+import type { AuditedLine, AuditedList } from '../core/model/audited.ts';
+import type { Concession } from '../core/model/concession.ts';
 import type { Finding } from '../core/model/finding.ts';
 import type { LengthUnit } from '../core/model/list.ts';
 import { describeSheet } from '../core/say/describe.ts';
 import './check-list.ts';
+import type { ConcedeAct } from './conceded-check.ts';
+import './remedy-list.ts';
 import './row-facts.ts';
 import { shared } from './styles.ts';
 import { verdictShape } from './verdict-mark.ts';
@@ -12,8 +17,16 @@ const HEADLINES = { holds: 'Holds', marginal: 'Marginal', fails: 'Fails', unknow
 
 /** One row: the decision in a sentence, what would hold, what was listed beside what was understood, then every check. */
 export class RowPanel extends LitElement {
-  static override properties = { line: { attribute: false }, units: { type: String } };
+  static override properties = {
+    line: { attribute: false },
+    list: { attribute: false },
+    concessions: { attribute: false },
+    units: { type: String },
+  };
   declare line: AuditedLine | null;
+  declare list: AuditedList | null;
+  declare concessions: readonly Concession[];
+  commands!: Commands;
   declare units: LengthUnit;
 
   static override styles = [
@@ -75,15 +88,10 @@ export class RowPanel extends LitElement {
       section {
         margin-top: 20px;
       }
-      .remedy {
-        display: block;
-        margin-top: 8px;
-        padding: 8px 10px;
-        border: 1px solid var(--line);
-        border-radius: 4px;
-      }
-      .remedy b {
-        font-size: 14px;
+      .conceded {
+        margin-top: 6px;
+        color: var(--soft);
+        font-size: var(--base);
       }
       .empty {
         margin-top: 40px;
@@ -96,6 +104,8 @@ export class RowPanel extends LitElement {
   constructor() {
     super();
     this.line = null;
+    this.list = null;
+    this.concessions = [];
     this.units = 'mm';
   }
 
@@ -103,10 +113,12 @@ export class RowPanel extends LitElement {
     const { line } = this;
     if (!line) return html`<p class="empty">Choose a row to see what decides it.</p>`;
     return html`
-      ${this.#header(line)} ${decision(line)} ${remedies(line)} <row-facts .line=${line} units=${this.units}></row-facts>
+      ${this.#header(line)} ${decision(line, this.concessions)}
+      <remedy-list .line=${line} .list=${this.list} .commands=${this.commands}></remedy-list>
+      <row-facts .line=${line} units=${this.units}></row-facts>
       <section>
         <h3>Checks</h3>
-        <check-list .findings=${line.findings}></check-list>
+        <check-list .line=${line} .concessions=${this.concessions} @concede=${this.#concede}></check-list>
       </section>
     `;
   }
@@ -127,39 +139,30 @@ export class RowPanel extends LitElement {
     </header>`;
   }
 
+  readonly #concede = ({ detail: { do: act, rule } }: CustomEvent<ConcedeAct>) => {
+    const row = this.line?.row ?? 0;
+    if (act === 'accept') this.commands.openDialog({ kind: 'concede', row, rule });
+    else this.commands.withdraw(row, rule);
+  };
+
   #close(): void {
     this.dispatchEvent(new CustomEvent('choose-row', { detail: null, bubbles: true, composed: true }));
   }
 }
 
-function decision({ verdict, decidedBy, findings }: AuditedLine): TemplateResult {
+function decision(line: AuditedLine, concessions: readonly Concession[]): TemplateResult {
+  const { verdict, decidedBy, findings } = line;
   const sentence = decidedBy?.text ?? holdsSentence(findings);
+  const conceded = describeConceded(line, concessions);
   return html`<div class="decision ${verdict}" role="status">
     ${verdictShape(verdict, 20)}
-    <span><b class=${verdict}>${HEADLINES[verdict]}.</b> ${sentence}</span>
+    <span><b class=${verdict}>${HEADLINES[verdict]}.</b> ${sentence}${conceded ? html`<p class="conceded">${conceded.charAt(0).toUpperCase()}${conceded.slice(1)}</p>` : ''}</span>
   </div>`;
 }
 
 function holdsSentence(findings: readonly Finding[]): string {
   const callOuts = findings.filter(({ says }) => says === 'call-out').map(({ text }) => text);
   return ['Every check on the facts that the list gives holds.', ...callOuts].join(' ');
-}
-
-function remedies({ remedies, verdict }: AuditedLine): TemplateResult | typeof nothing {
-  if (verdict === 'holds' || remedies.length === 0) return nothing;
-  return html`<section>
-    <h3>What would hold</h3>
-    ${remedies.map(
-      ({ partNumber, change, stocked, priceDifference }) => html`<div class="remedy">
-        <b>${partNumber}</b><br /><span class="soft">${change}${stocked === false ? ' · not stocked' : ''}${price(priceDifference)}</span>
-      </div>`,
-    )}
-  </section>`;
-}
-
-function price(difference: number | null): string {
-  if (difference === null || difference === 0) return '';
-  return ` · ${difference > 0 ? '+' : '−'}${Math.abs(difference).toFixed(2)} each`;
 }
 
 customElements.define('row-panel', RowPanel);

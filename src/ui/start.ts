@@ -1,6 +1,8 @@
 import catalogueUrl from '../../sample-data/demo-catalogue.csv?url';
 import listUrl from '../../sample-data/recorder-cabinet.xlsx?url';
+import { Autosave } from '../app/autosave.ts';
 import { Commands, type Surroundings } from '../app/commands.ts';
+import { Shelf } from '../app/shelf.ts';
 import { keepShop } from '../app/shop-memory.ts';
 import { Store } from '../app/store.ts';
 import { startWorker } from '../worker/client.ts';
@@ -27,7 +29,16 @@ const around: Surroundings = {
 const store = new Store();
 keepShop(store, () => localStorage);
 const commands = new Commands(store, around);
-document.body.append(new AppRoot().use(store, commands));
+const autosave = new Autosave(store, commands, new Shelf(() => indexedDB));
+document.body.append(new AppRoot().use(store, commands, autosave));
+void autosave.showKept();
+
+document.addEventListener('visibilitychange', () => autosave.flush());
+window.addEventListener('beforeunload', (event) => {
+  if (!autosave.hasUnsavedWork) return;
+  autosave.flush();
+  event.preventDefault();
+});
 
 document.addEventListener('keydown', (event) => {
   const typing = event.composedPath()[0] instanceof HTMLInputElement;
@@ -35,6 +46,7 @@ document.addEventListener('keydown', (event) => {
   const key = event.key.toLowerCase();
   if (key === 'z' && !event.shiftKey) commands.undo();
   else if (key === 'y' || (key === 'z' && event.shiftKey)) commands.redo();
+  else if (key === 's' && !event.shiftKey) commands.saveProject();
   else return;
   event.preventDefault();
 });

@@ -4,7 +4,8 @@ import type { Verdict } from '../core/model/outcome.ts';
 import { shared } from './styles.ts';
 import { verdictShape } from './verdict-mark.ts';
 
-const WORDS: readonly (readonly [Verdict, string, string])[] = [
+/** What one row and what several of each verdict are called. */
+export const VERDICT_WORDS: readonly (readonly [Verdict, string, string])[] = [
   ['holds', 'holds', 'hold'],
   ['marginal', 'marginal', 'marginal'],
   ['fails', 'fails', 'fail'],
@@ -14,6 +15,7 @@ const WORDS: readonly (readonly [Verdict, string, string])[] = [
 /** How the list stands: four counts, each of which filters the list when pressed. */
 export class VerdictCounts extends LitElement {
   static override properties = { totals: { attribute: false }, filter: { attribute: false } };
+  static override shadowRootOptions: ShadowRootInit = { ...LitElement.shadowRootOptions, delegatesFocus: true };
   declare totals: Totals;
   declare filter: ReadonlySet<Verdict>;
 
@@ -73,7 +75,7 @@ export class VerdictCounts extends LitElement {
   }
 
   override render() {
-    return WORDS.map(([verdict, one, many]) => {
+    return VERDICT_WORDS.map(([verdict, one, many]) => {
       const count = this.totals[verdict];
       const pressed = this.filter.has(verdict);
       return html`<button class=${pressed ? verdict : ''} data-verdict=${verdict} aria-pressed=${pressed}

@@ -1,7 +1,7 @@
 import { type Desk, handle } from './handle.ts';
 import type { Message } from './protocol.ts';
 
-const desk: Desk = { session: null };
+const desk: Desk = { session: null, upload: new Uint8Array() };
 /** One message after the other: an edit waits for the judgement before it. */
 let before: Promise<void> = Promise.resolve();
 

@@ -1,6 +1,6 @@
-import { type TextReading, Unreadable } from '../core/model/raw.ts';
+import { Unreadable } from '../core/model/raw.ts';
 import { readFile } from '../io/read-file.ts';
-import type { HandedFile, Message, Phase, Reply, RequestName, Requests } from './protocol.ts';
+import type { CellEdit, HandedFile, Message, Phase, Reply, RequestName, Requests, SwapQuestion } from './protocol.ts';
 import {
   choicesOf,
   editCells,
@@ -11,6 +11,7 @@ import {
   withColumns,
   withShop,
 } from './session.ts';
+import { findSwapsFor, tryCells } from './trial.ts';
 
 type Send = (reply: Reply, transfer?: Transferable[]) => void;
 type Answer<Name extends RequestName> = Promise<Requests[Name]['answer']>;
@@ -19,6 +20,8 @@ type Report = (phase: Phase) => (share: number) => void;
 /** One worker's list; null until `open` has been answered. */
 export interface Desk {
   session: Session | null;
+  /** The bytes that the list came in. */
+  upload: Uint8Array;
 }
 
 /** Answers one message; whatever goes wrong comes back as a sentence. */
@@ -45,8 +48,12 @@ function answerTo(desk: Desk, message: Message, report: Report) {
       return changeColumns(desk, message.ask, report);
     case 'edit':
       return edit(desk, message.ask.cells);
+    case 'swaps':
+      return answerSwaps(desk, message.ask);
+    case 'tryEdit':
+      return answerTrial(desk, message.ask.cells);
     case 'export':
-      return exportWorkbook(desk, message.ask.date, report);
+      return exportWorkbook(desk, message.ask, report);
   }
 }
 
@@ -55,9 +62,11 @@ async function open(
   { list, catalogues, options, reading, shop, remembered }: Requests['open']['ask'],
   report: Report,
 ): Answer<'open'> {
-  const raw = await read(list, report, reading);
+  const upload = await bytesOf(list);
+  const raw = readFile(upload, list.name, { ...reading, onProgress: report('reading') });
   const loaded = importCatalogues(await Promise.all(catalogues.map((file) => read(file, report))));
   desk.session = openSession(raw, loaded, shop, options, report('judging'), remembered);
+  desk.upload = upload;
   return { list: desk.session.audited, catalogues: loaded, columns: choicesOf(desk.session) };
 }
 
@@ -83,16 +92,37 @@ async function edit(desk: Desk, cells: Requests['edit']['ask']['cells']): Answer
   return { rows, totals: session.audited.totals };
 }
 
-/** The writing library is as big as the grid, so it is loaded when the first export is asked for. */
-async function exportWorkbook(desk: Desk, date: string, report: Report): Answer<'export'> {
-  const { writeWorkbook } = await import('../io/write/workbook.ts');
-  report('writing')(0);
-  return { bytes: await writeWorkbook(current(desk).audited, date) };
+async function answerSwaps(desk: Desk, question: SwapQuestion): Answer<'swaps'> {
+  return { swaps: findSwapsFor(current(desk), question) };
 }
 
-async function read({ name, data }: HandedFile, report: Report, reading: TextReading = {}) {
-  const bytes = new Uint8Array(await data.arrayBuffer());
-  return readFile(bytes, name, { ...reading, onProgress: report('reading') });
+async function answerTrial(desk: Desk, cells: readonly CellEdit[]): Answer<'tryEdit'> {
+  return { trial: tryCells(current(desk), cells) };
+}
+
+/** The writing library is as big as the grid, so it is loaded when the first export is asked for. */
+async function exportWorkbook(
+  desk: Desk,
+  { date, work, how }: Requests['export']['ask'],
+  report: Report,
+): Answer<'export'> {
+  const { audited, judged } = current(desk);
+  const { parts } = judged.basis;
+  report('writing')(0);
+  const { annotateWorkbook } = await import('../io/annotate/annotate-workbook.ts');
+  const { writeWorkbook } = await import('../io/write/workbook.ts');
+  if (how === 'new') return { bytes: await writeWorkbook(audited, date, parts, work) };
+  const annotated = await annotateWorkbook(desk.upload, audited, date, parts, work);
+  if ('bytes' in annotated) return annotated;
+  return { bytes: await writeWorkbook(audited, date, parts, work), refused: annotated.refused };
+}
+
+async function read(file: HandedFile, report: Report) {
+  return readFile(await bytesOf(file), file.name, { onProgress: report('reading') });
+}
+
+async function bytesOf({ data }: HandedFile): Promise<Uint8Array> {
+  return new Uint8Array(await data.arrayBuffer());
 }
 
 function current({ session }: Desk): Session {

@@ -2,10 +2,14 @@ import type { ListOptions } from '../core/intake/build-list.ts';
 import type { ColumnChoices } from '../core/intake/columns.ts';
 import type { HeadingSet } from '../core/intake/heading-set.ts';
 import type { AuditedLine, AuditedList, Totals } from '../core/model/audited.ts';
+import type { WorkRecord } from '../core/model/change-record.ts';
 import type { Catalogue } from '../core/model/fastener.ts';
 import type { OtherRow } from '../core/model/list.ts';
+import type { Verdict } from '../core/model/outcome.ts';
 import type { TextReading } from '../core/model/raw.ts';
 import type { ShopSettings } from '../core/model/shop.ts';
+import type { SheetChange } from '../core/remedies/sheet-change.ts';
+import type { Swaps } from '../core/remedies/swap.ts';
 
 /** A file as the page hands it over: bytes are read in the worker. */
 export interface HandedFile {
@@ -22,6 +26,37 @@ export interface CellEdit {
 
 /** A row after an edit: judged, or no fastener. */
 export type RowState = { readonly line: AuditedLine } | { readonly other: OtherRow };
+
+/** A part or a row for which swaps are sought. */
+export type SwapQuestion = { readonly row: number } | { readonly partNumber: string };
+
+/** What could replace a part, and where its rows stand; for one row also in what other sheet the listed part would hold. */
+export interface SwapAnswer extends Swaps {
+  readonly sheets: readonly SheetChange[];
+}
+
+/** A row before and after a trial edit; a verdict of null: no fastener. */
+export interface TriedRow {
+  readonly row: number;
+  readonly partNumber: string;
+  /** One of its cells is edited; else it changes because of another row. */
+  readonly edited: boolean;
+  readonly before: Verdict | null;
+  readonly after: Verdict | null;
+  /** What decides it afterwards, in short. */
+  readonly decision: string;
+}
+
+/** What an edit would do. */
+export interface Trial {
+  readonly before: Totals;
+  readonly after: Totals;
+  /** Edited rows, and rows whose verdict changes with them, in file order. */
+  readonly rows: readonly TriedRow[];
+}
+
+/** Whether an export goes into the workbook that the list came in, or into a new one. */
+export type ExportHow = 'in-place' | 'new';
 
 /** What can be asked of a worker. One worker serves one list: `open` comes first. */
 export interface Requests {
@@ -58,8 +93,16 @@ export interface Requests {
     readonly ask: { readonly cells: readonly CellEdit[] };
     readonly answer: { readonly rows: readonly RowState[]; readonly totals: Totals };
   };
-  /** The judged list as a workbook. */
-  export: { readonly ask: { readonly date: string }; readonly answer: { readonly bytes: Uint8Array } };
+  /** What could be put in place of a part, or of the part of a row; null where the part is not on file. */
+  swaps: { readonly ask: SwapQuestion; readonly answer: { readonly swaps: SwapAnswer | null } };
+  /** What an edit would do; the list stays as it is. */
+  tryEdit: { readonly ask: { readonly cells: readonly CellEdit[] }; readonly answer: { readonly trial: Trial } };
+  /** The judged list as a workbook: the one that it came in, or a new one. */
+  export: {
+    readonly ask: { readonly date: string; readonly work: WorkRecord; readonly how: ExportHow };
+    /** `refused` says why it is a new workbook all the same. */
+    readonly answer: { readonly bytes: Uint8Array; readonly refused?: string };
+  };
 }
 
 export type RequestName = keyof Requests;

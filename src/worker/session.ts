@@ -8,23 +8,24 @@ import {
   judgeRow,
   toAuditedList,
 } from '../core/engine/audit-list.ts';
-import { rebuildLine } from '../core/intake/build-line.ts';
 import { buildList, type ListOptions } from '../core/intake/build-list.ts';
 import type { ColumnChoices } from '../core/intake/columns.ts';
 import { type HeadingSet, headingKey } from '../core/intake/heading-set.ts';
-import { relateRows } from '../core/intake/relate.ts';
 import type { AuditedLine, AuditedList } from '../core/model/audited.ts';
 import type { Catalogue } from '../core/model/fastener.ts';
 import type { Line } from '../core/model/line.ts';
 import type { HardwareList, OtherRow } from '../core/model/list.ts';
 import type { RawFile } from '../core/model/raw.ts';
 import type { ShopSettings } from '../core/model/shop.ts';
+import { type Origins, originsOf, withCells } from './edit-rows.ts';
 import type { CellEdit, RowState } from './protocol.ts';
 
 /** One list under audit: what was read, what the user chose and typed, every row as judged by itself, and the whole as shown. */
 export interface Session {
   readonly file: RawFile;
   readonly options: ListOptions;
+  /** Every row as it was read, for going back to it. */
+  readonly origins: Origins;
   /** The last text of each cell that was edited. */
   readonly edits: readonly CellEdit[];
   readonly judged: JudgedList;
@@ -48,9 +49,10 @@ export function openSession(
   const found = buildList(file, options);
   const key = headingKey(found.columns.map(({ heading }) => heading));
   const fitting = options.roles || options.units ? undefined : remembered.find((set) => set.key === key);
-  if (!fitting) return { file, options, edits: [], ...judge(found, catalogues, shop, onProgress) };
-  const chosen = { ...options, roles: fitting.roles, units: fitting.units };
-  return { file, options: chosen, edits: [], ...judge(buildList(file, chosen), catalogues, shop, onProgress) };
+  const chosen = fitting ? { ...options, roles: fitting.roles, units: fitting.units } : options;
+  const list = fitting ? buildList(file, chosen) : found;
+  const origins = originsOf(file, list);
+  return { file, options: chosen, origins, edits: [], ...judge(list, catalogues, shop, onProgress) };
 }
 
 /** What the user chose for the columns, now or for an earlier list with the same headings. */
@@ -62,8 +64,10 @@ export function choicesOf({ options }: Session): ColumnChoices {
 export function withColumns(session: Session, { roles, units }: ColumnChoices, onProgress: Progress): Session {
   const { file, edits, judged } = session;
   const options = { ...session.options, roles, units };
-  const list = withCells(buildList(file, options), edits);
-  return { file, options, edits, ...judge(list, judged.basis.catalogues, judged.basis.shop, onProgress) };
+  const read = buildList(file, options);
+  const origins = originsOf(file, read);
+  const list = withCells(read, origins, edits);
+  return { file, options, origins, edits, ...judge(list, judged.basis.catalogues, judged.basis.shop, onProgress) };
 }
 
 /** The same list judged by other catalogues. */
@@ -92,7 +96,7 @@ export function editCells(
   cells: readonly CellEdit[],
 ): { readonly session: Session; readonly rows: readonly RowState[] } {
   const { judged } = session;
-  const list = withCells(judged.list, cells);
+  const list = withCells(judged.list, session.origins, cells);
   const known = new Set([...list.lines, ...list.others].map(({ row }) => row));
   const touched = new Set(cells.map(({ row }) => row).filter((row) => known.has(row)));
   const next = rejudge(judged, list, new Set([...touched, ...changedLines(judged.list, list)]));
@@ -101,24 +105,6 @@ export function editCells(
     session: { ...session, edits: addEdits(session.edits, cells), judged: next, audited },
     rows: changedRows(session.audited, audited, touched),
   };
-}
-
-/** The list with texts put into its cells. */
-function withCells(list: HardwareList, cells: readonly CellEdit[]): HardwareList {
-  const { relations } = list;
-  const lines = new Map(relations.ownLines.map((line) => [line.row, line]));
-  const others = new Map(list.others.map((other) => [other.row, other]));
-  for (const { row, column, text } of cells) {
-    const line = lines.get(row);
-    const other = others.get(row);
-    if (line) lines.set(row, rebuildLine(line, column, text, list.columns));
-    else if (other) others.set(row, { ...other, cells: replaceAt(other.cells, column, text) });
-  }
-  return relateRows({
-    ...list,
-    others: [...others.values()],
-    relations: { ...relations, ownLines: [...lines.values()] },
-  });
 }
 
 /** Rows whose line has become another: edited themselves, or taking the sheet of a panel that was. */
@@ -170,9 +156,4 @@ function changedRows(before: AuditedList, after: AuditedList, touched: ReadonlyS
 
 function asOther({ row, cells }: Line, what: string): OtherRow {
   return { row, cells, what };
-}
-
-function replaceAt(cells: readonly string[], column: number, text: string): readonly string[] {
-  const length = Math.max(cells.length, column + 1);
-  return Array.from({ length }, (_, index) => (index === column ? text : (cells[index] ?? '')));
 }

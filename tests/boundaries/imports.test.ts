@@ -13,7 +13,8 @@ const CORE_LEVELS: readonly (readonly string[])[] = [
   ['core/intake', 'core/catalogue'],
   ['core/rules'],
   ['core/engine'],
-  ['core/remedies'],
+  ['core/concede', 'core/remedies'],
+  ['core/rollup'],
   ['core/audit.ts'],
 ];
 

@@ -40,6 +40,15 @@ export class AppHost {
   async open(size = { width: 1440, height: 900 }): Promise<RunningApp> {
     const context = await this.#browser!.newContext({ viewport: size, acceptDownloads: true });
     this.#contexts.push(context);
+    return this.#openIn(context);
+  }
+
+  /** Another page of the same visitor: what the browser keeps is there. */
+  async openBeside({ page }: RunningApp): Promise<RunningApp> {
+    return this.#openIn(page.context());
+  }
+
+  async #openIn(context: BrowserContext): Promise<RunningApp> {
     const page = await context.newPage();
     const errors: string[] = [];
     const strangers: string[] = [];

@@ -65,10 +65,18 @@ describe('the main job in a browser', () => {
     await cell(page, row, 'verdict').click();
     await expect.poll(() => page.locator('row-panel .decision').innerText()).toMatch(/Fails.*0\.50.*too thin/s);
 
-    const download = page.waitForEvent('download');
+    const fresh = page.waitForEvent('download');
     await page.getByRole('button', { name: 'Export', exact: true }).click();
-    const saved = await (await download).path();
-    await compareExport(saved, row, thickness);
+    await page.getByRole('menuitem', { name: 'As a new workbook' }).click();
+    await compareExport(await (await fresh).path(), row, thickness, 1, ['Hardware', 'Findings']);
+
+    const inPlace = page.waitForEvent('download');
+    await page.getByRole('button', { name: 'Export', exact: true }).focus();
+    await page.keyboard.press('Enter');
+    await expect.poll(() => page.getByRole('menuitem', { name: 'In your workbook' }).evaluate(hasFocus)).toBe(true);
+    await page.keyboard.press('Enter');
+    expect((await inPlace).suggestedFilename()).toBe('recorder-cabinet-judged.xlsx');
+    await compareExport(await (await inPlace).path(), row, thickness, 4, ['Hardware', 'Notes', 'Findings']);
     expect(errors).toEqual([]);
     expect(strangers).toEqual([]);
   });
@@ -149,6 +157,8 @@ describe('the main job in a browser', () => {
   });
 });
 
+const hasFocus = (element: Element) => element.matches(':focus');
+
 async function columnOf(page: Page, heading: string): Promise<number> {
   const header = page.locator('list-grid .ag-header-cell', { hasText: heading }).first();
   return Number(/\d+/.exec((await header.getAttribute('col-id')) ?? '')?.[0]);
@@ -160,19 +170,27 @@ async function firstRow(page: Page, verdict: string): Promise<number> {
 }
 
 /** The sender's cells are as they were but for the edit, and ours say what the screen said. */
-async function compareExport(path: string, editedRow: number, editedColumn: number): Promise<void> {
+async function compareExport(
+  path: string,
+  editedRow: number,
+  editedColumn: number,
+  headerRow: number,
+  firstSheets: readonly string[],
+): Promise<void> {
   const workbook: Workbook = new exceljs.Workbook();
   await workbook.xlsx.load(readFileSync(path) as unknown as ArrayBuffer);
-  expect(workbook.worksheets.map(({ name }) => name)).toEqual(['Hardware', 'Findings', 'Basis']);
+  const names = workbook.worksheets.map(({ name }) => name);
+  expect(names.slice(0, firstSheets.length)).toEqual(firstSheets);
+  expect(names.at(-1)).toBe('Basis');
   const sheet = workbook.getWorksheet('Hardware')!;
-  const headings = (sheet.getRow(1).values as string[]).slice(1);
+  const headings = (sheet.getRow(headerRow).values as string[]).slice(1);
   const rowColumn = headings.indexOf('Row in file') + 1;
   const original = readFile(readFileSync(resolve(SAMPLES, 'recorder-cabinet.xlsx')), 'recorder-cabinet.xlsx');
   const table = original.tables.find(({ name }) => name === 'Hardware')!;
   let compared = 0;
   sheet.eachRow((row, number) => {
     const sent = table.rows.find((candidate) => candidate.number === row.getCell(rowColumn).value);
-    if (number === 1 || !sent) return;
+    if (number <= headerRow || !sent) return;
     sent.cells.forEach((text, column) => {
       const wanted = sent.number === editedRow && column === editedColumn ? '0.5' : text;
       expect(row.getCell(column + 1).text, `row ${sent.number}, column ${column + 1}`).toBe(

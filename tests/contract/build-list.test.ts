@@ -1,5 +1,4 @@
 import { describe, expect, it } from 'vitest';
-import { rebuildLine } from '../../src/core/intake/build-line.ts';
 import { buildList, type ListOptions } from '../../src/core/intake/build-list.ts';
 import type { Line } from '../../src/core/model/line.ts';
 import type { HardwareList, Role } from '../../src/core/model/list.ts';
@@ -267,23 +266,6 @@ describe('a line', () => {
     expect(lineOf(['Fastener P/N;Description', 'AB-440;Front panel']).seemsToBe).toBeNull();
     expect(lineOf(['Fastener P/N;Description', 'AB-440;Lock washer']).seemsToBe).toBe('washer');
     expect(lineOf(['P/N;Description', 'AB-440;Front panel']).seemsToBe).toBe('panel');
-  });
-
-  it('is read again after an edit, and only there', () => {
-    const { columns, lines } = build([HEAD, ROW]);
-    const line = lines[0] as Line;
-    const edited = rebuildLine(line, 6, '2.0', columns);
-    expect(edited).toEqual({ ...line, cells: edited.cells, thickness: edited.thickness });
-    expect(edited.thickness.mm).toBe(2);
-    expect(edited.cells[6]).toBe('2.0');
-    expect(rebuildLine(edited, 6, '1.5', columns)).toEqual(line);
-    expect(rebuildLine(line, 12, 'x', columns).cells).toHaveLength(13);
-  });
-
-  it('loses a flag with the cell that had it', () => {
-    const list = buildList(fileOf(rowsOf(['P/N;Thk (mm)', 'A1;1.5'], { 2: { 1: 'date' } }), 'xlsx'));
-    const edited = rebuildLine(list.lines[0] as Line, 1, '1.5', list.columns);
-    expect(edited).toMatchObject({ flags: {}, thickness: { how: 'length', mm: 1.5 } });
   });
 });
 

@@ -79,6 +79,65 @@ describe('columns of an open list', () => {
   });
 });
 
+describe('a row that is edited', () => {
+  const spoiled = openSession(
+    {
+      file: 'list.xlsx',
+      format: 'xlsx',
+      notices: [],
+      tables: [
+        {
+          name: 'List',
+          rows: [
+            { number: 1, cells: ['Part number', 'Material', 'Thk (mm)', 'Qty'] },
+            { number: 2, cells: ['OWN-1', 'DC01', '1.5', '2'], flags: { 2: 'date' } },
+          ],
+        },
+      ],
+    },
+    CATALOGUE,
+    DEFAULT_SHOP,
+    {},
+    () => {},
+  );
+  const set = (session: typeof spoiled, row: number, column: number, text: string) =>
+    editCells(session, [{ row, column, text }]).session;
+
+  it('keeps what the reader noticed about its other cells, and loses it with the cell', () => {
+    expect(verdicts(spoiled)).toEqual(['2 unknown']);
+    expect(verdicts(set(spoiled, 2, 3, '9'))).toEqual(['2 unknown']);
+    expect(verdicts(set(spoiled, 2, 2, '1.6'))).toEqual(['2 holds']);
+  });
+
+  it('is what it was when the edit is taken back', () => {
+    const back = set(set(spoiled, 2, 2, '1.6'), 2, 2, '1.5');
+    expect(back.audited).toEqual(spoiled.audited);
+  });
+
+  it('becomes a fastener, or stops being one, as it would if the file had held it so', () => {
+    const list = open(MISREAD, { roles: THICKNESS.roles });
+    const filled = editCells(list, [
+      { row: 4, column: 0, text: 'OWN-1' },
+      { row: 4, column: 1, text: 'DC01' },
+      { row: 4, column: 2, text: '1.5' },
+    ]).session;
+    expect(verdicts(filled)).toEqual(['2 holds', '3 fails', '4 holds']);
+    const emptied = editCells(
+      filled,
+      [0, 1, 2, 3].map((column) => ({ row: 3, column, text: '' })),
+    ).session;
+    expect(verdicts(emptied)).toEqual(['2 holds', '4 holds']);
+    expect(emptied.audited.others.map(({ row, what }) => `${row} ${what}`)).toEqual(['3 empty row']);
+  });
+
+  it('is trusted no more than before where cells beyond the headings show that they have shifted', () => {
+    const shifted = open('Part number,Material,Thk (mm),Qty\nOWN-1,DC01,1.5,2,0.5\n');
+    expect(verdicts(shifted)).toEqual(['2 unknown']);
+    expect(verdicts(set(shifted, 2, 3, '4'))).toEqual(['2 unknown']);
+    expect(verdicts(set(shifted, 2, 4, ''))).toEqual(['2 holds']);
+  });
+});
+
 describe('columns remembered for a set of headings', () => {
   const key = headingKey(['Part number', 'Material', 'Depth (mm)', 'Qty']);
 

@@ -6,6 +6,13 @@ import { gaugeThickness } from './gauge.ts';
 
 const GAUGES = Array.from({ length: 28 }, (_, index) => 30 - index);
 
+/** A thickness in which sheet is stocked; `gauge` where it goes by a gauge number. */
+export interface StockThickness {
+  readonly mm: number;
+  readonly name: string;
+  readonly gauge: number | null;
+}
+
 /**
  * The thinnest sheet in stock that is at least so thick: a gauge for lists written in gauges or inches, else a preferred metric
  * thickness of that metal. Null where nothing in the tables is thick enough. Source: the gauge tables and the metric series (memory).
@@ -14,25 +21,31 @@ export function findStockThickness(
   leastMm: number,
   family: SheetFamily | null,
   writtenIn: ThicknessReading['writtenIn'],
-): { readonly mm: number; readonly name: string } | null {
-  return (
-    (writtenIn === 'gauge' || writtenIn === 'in' ? findGauge(leastMm, family) : null) ?? findMetric(leastMm, family)
-  );
+): StockThickness | null {
+  const isThickEnough = ({ mm }: StockThickness) => isAtLeast(mm, leastMm);
+  return stockThicknesses(family, writtenIn).find(isThickEnough) ?? metricSteps(family).find(isThickEnough) ?? null;
 }
 
-function findGauge(leastMm: number, family: SheetFamily | null) {
-  for (const gauge of GAUGES) {
+/** Every thickness of that metal in stock, thin to thick: gauges for lists written in gauges or inches, else metric. */
+export function stockThicknesses(
+  family: SheetFamily | null,
+  writtenIn: ThicknessReading['writtenIn'],
+): readonly StockThickness[] {
+  const gauges = writtenIn === 'gauge' || writtenIn === 'in' ? gaugeSteps(family) : [];
+  return gauges.length > 0 ? gauges : metricSteps(family);
+}
+
+function gaugeSteps(family: SheetFamily | null): readonly StockThickness[] {
+  return GAUGES.flatMap((gauge) => {
     const found = gaugeThickness(gauge, family);
-    if (found && isAtLeast(found.mm, leastMm)) return { mm: found.mm, name: `${gauge} ga (${found.mm.toFixed(2)} mm)` };
-  }
-  return null;
+    return found ? { mm: found.mm, name: `${gauge} ga (${found.mm.toFixed(2)} mm)`, gauge } : [];
+  });
 }
 
-function findMetric(leastMm: number, family: SheetFamily | null) {
+function metricSteps(family: SheetFamily | null): readonly StockThickness[] {
   const series = family === 'aluminium' ? 'European stock, aluminium' : 'European stock, steel';
   const sizes = preferredMetric.rows
     .filter((row) => row.series === series)
     .flatMap(({ thicknessesMm }) => thicknessesMm);
-  const mm = sizes.filter((size) => isAtLeast(size, leastMm)).sort((a, b) => a - b)[0];
-  return mm === undefined ? null : { mm, name: `${mm.toFixed(2)} mm` };
+  return [...sizes].sort((a, b) => a - b).map((mm) => ({ mm, name: `${mm.toFixed(2)} mm`, gauge: null }));
 }

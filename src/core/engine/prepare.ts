@@ -26,8 +26,12 @@ export function subjectFor(
   shop: ShopSettings,
   near: readonly string[] = [],
 ): Subject {
-  const metals = (fastener?.material.candidates ?? []).flatMap((id) => findFastenerMaterial(id) ?? []);
-  return { line, fastener, near, metals, sheets: sheetsOf(line, shop), shop };
+  return { line, fastener, near, metals: metalsOf(fastener), sheets: sheetsOf(line, shop), shop };
+}
+
+/** What a part may be made of, by the catalogue's words. */
+export function metalsOf(fastener: Fastener | null): Subject['metals'] {
+  return (fastener?.material.candidates ?? []).flatMap((id) => findFastenerMaterial(id) ?? []);
 }
 
 function nearMisses(partNumber: string, parts: PartIndex): readonly string[] {

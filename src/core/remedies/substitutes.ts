@@ -4,15 +4,12 @@ import { subjectFor } from '../engine/prepare.ts';
 import type { Remedy } from '../model/audited.ts';
 import type { Fastener } from '../model/fastener.ts';
 import type { Line } from '../model/line.ts';
-import { rules } from '../rules/index.ts';
 import type { Subject } from '../rules/rule.ts';
 import { type Change, changeBetween } from './change.ts';
+import { swapRules, tryList } from './trial.ts';
 
 /** As many as a person reads. */
 const MOST = 5;
-
-/** The listed description speaks of the listed part: it is rewritten with a swap, so a substitute is not judged by it. */
-const swapRules = rules.filter(({ id }) => id !== 'part/description');
 
 /**
  * Parts of the same kind, thread and length that hold in the row's sheet, the smallest change first, unstocked ones last. Each
@@ -20,41 +17,48 @@ const swapRules = rules.filter(({ id }) => id !== 'part/description');
  * Rows that say the same are sought for once.
  */
 export function createSubstituteFinder(parts: PartIndex): (subject: Subject) => readonly Remedy[] {
-  const byShape = groupByShape(parts.all);
+  const ranked = new Map<Fastener, readonly Substitute[]>();
   const found = new Map<string, readonly Remedy[]>();
   return (subject) => {
     const listed = subject.fastener;
     if (!listed) return [];
     const key = `${listed.partNumber}|${factsKey(subject.line)}`;
-    const remedies = found.get(key) ?? findSubstitutes(listed, byShape.get(shapeOf(listed)) ?? [], subject);
+    const substitutes = ranked.get(listed) ?? rankedSubstitutes(listed, parts);
+    const remedies = found.get(key) ?? findSubstitutes(listed, substitutes, subject);
+    ranked.set(listed, substitutes);
     found.set(key, remedies);
     return remedies;
   };
 }
 
-function findSubstitutes(listed: Fastener, sameShape: readonly Fastener[], subject: Subject): readonly Remedy[] {
-  return sameShape
-    .filter((part) => part !== listed && part.supersededBy === null && holds(part, subject))
+/** A part that could do the same job, and what would change. */
+export interface Substitute {
+  readonly part: Fastener;
+  readonly change: Change;
+}
+
+/** Parts of the same kind, thread and length, whether they hold or not: the smallest change first, unstocked ones last. */
+export function rankedSubstitutes(listed: Fastener, { all }: PartIndex): readonly Substitute[] {
+  const shape = shapeOf(listed);
+  return all
+    .filter((part) => part !== listed && part.supersededBy === null && shapeOf(part) === shape)
     .map((part) => ({ part, change: changeBetween(listed, part) }))
-    .sort(byLeastChange)
-    .slice(0, MOST)
-    .map(({ part, change }) => toRemedy(part, change, listed));
+    .sort(byLeastChange);
+}
+
+function findSubstitutes(listed: Fastener, substitutes: readonly Substitute[], subject: Subject): readonly Remedy[] {
+  const found: Remedy[] = [];
+  for (const { part, change } of substitutes) {
+    if (found.length === MOST) break;
+    if (holds(part, subject)) found.push(toRemedy(part, change, listed));
+  }
+  return found;
 }
 
 /** Everything of a line that a check of its part can depend on. */
-function factsKey({ material, thickness, hole, edge, spacing, bend, facts, finish }: Line): string {
+export function factsKey({ material, thickness, hole, edge, spacing, bend, facts, finish }: Line): string {
   const sizes = [thickness, hole, edge, spacing, bend].map(({ text, how, mm }) => [text, how, mm]);
   return JSON.stringify([material.text, material.candidates, sizes, finish, facts]);
-}
-
-function groupByShape(parts: readonly Fastener[]): ReadonlyMap<string, readonly Fastener[]> {
-  const groups = new Map<string, Fastener[]>();
-  for (const part of parts) {
-    const group = groups.get(shapeOf(part));
-    if (group) group.push(part);
-    else groups.set(shapeOf(part), [part]);
-  }
-  return groups;
 }
 
 /** Kind, thread and length: what a substitute must share to do the same job. */
@@ -62,16 +66,20 @@ function shapeOf({ kind, thread, lengthMm }: Fastener): string {
   return [kind ?? '', thread ?? '', lengthMm ?? ''].join('|');
 }
 
+/** By every check of single rows, and by what those over the list say of the row alone (its own spacing). */
 function holds(part: Fastener, { line, shop }: Subject): boolean {
-  return holdsThroughout(subjectFor(line, part, shop), swapRules);
+  const subject = subjectFor(line, part, shop);
+  const isHeld = holdsThroughout(subject, swapRules);
+  return isHeld && (tryList([subject], new Set([line.row])).get(line.row) ?? 'holds') === 'holds';
 }
 
-function byLeastChange(a: { part: Fastener; change: Change }, b: { part: Fastener; change: Change }): number {
-  const stock = ({ part }: { part: Fastener }) => (part.stocked?.yes === false ? 1 : 0);
+function byLeastChange(a: Substitute, b: Substitute): number {
+  const stock = ({ part }: Substitute) => (part.stocked?.yes === false ? 1 : 0);
   return stock(a) - stock(b) || a.change.size - b.change.size || a.part.partNumber.localeCompare(b.part.partNumber);
 }
 
-function toRemedy(part: Fastener, change: Change, listed: Fastener): Remedy {
+/** The part as it is offered in place of the listed one. */
+export function toRemedy(part: Fastener, change: Change, listed: Fastener): Remedy {
   const comparable = part.unitPrice !== null && listed.unitPrice !== null && part.currency === listed.currency;
   return {
     partNumber: part.partNumber,

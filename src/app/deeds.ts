@@ -1,0 +1,40 @@
+import { SETTING_KEYS } from '../core/intake/shop-settings.ts';
+import type { Concession } from '../core/model/concession.ts';
+import type { ShopSettings } from '../core/model/shop.ts';
+import { SETTING_WORDS, showSetting } from '../core/say/show-setting.ts';
+import type { Deed } from './history.ts';
+
+/** A change of settings; null where nothing changes by which rows are judged (in which unit lengths are shown is no such thing). */
+export function deedOfShop(before: ShopSettings, after: ShopSettings): Deed | null {
+  const [first, ...others] = changedSettings(before, after);
+  if (!first) return null;
+  const name =
+    others.length > 0
+      ? `set ${others.length + 1} shop settings`
+      : `set “${SETTING_WORDS[first].name}” to ${showSetting(first, after)}`;
+  return { name, after: { shop: after }, before: { shop: before } };
+}
+
+/** Settings that differ, but for the unit of display. */
+export function changedSettings(before: ShopSettings, after: ShopSettings): readonly (keyof ShopSettings)[] {
+  return SETTING_KEYS.filter((key) => key !== 'units' && before[key] !== after[key]);
+}
+
+/** Accepts a finding, in place of what was accepted of the same check of the same row before. */
+export function deedOfConcession(before: readonly Concession[], concession: Concession, partNumber: string): Deed {
+  const after = [...without(before, concession), concession].sort((a, b) => a.row - b.row);
+  const name = `accept “${concession.says}” of ${partNumber || 'the part'} in row ${concession.row}`;
+  return { name, after: { concessions: after }, before: { concessions: before } };
+}
+
+/** Takes a concession back; null where there is none of this check of this row. */
+export function deedOfWithdrawal(before: readonly Concession[], row: number, rule: string): Deed | null {
+  const concession = before.find((one) => one.row === row && one.rule === rule);
+  if (!concession) return null;
+  const name = `withdraw the concession “${concession.says}” in row ${row}`;
+  return { name, after: { concessions: without(before, concession) }, before: { concessions: before } };
+}
+
+function without(concessions: readonly Concession[], { row, rule }: Pick<Concession, 'row' | 'rule'>) {
+  return concessions.filter((one) => one.row !== row || one.rule !== rule);
+}
