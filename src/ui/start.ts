@@ -1,10 +1,11 @@
 import catalogueUrl from '../../sample-data/demo-catalogue.csv?url';
 import listUrl from '../../sample-data/recorder-cabinet.xlsx?url';
 import { Autosave } from '../app/autosave.ts';
-import { Commands, type Surroundings } from '../app/commands.ts';
+import { Commands } from '../app/commands.ts';
 import { Shelf } from '../app/shelf.ts';
 import { keepShop } from '../app/shop-memory.ts';
 import { Store } from '../app/store.ts';
+import type { Surroundings } from '../app/surroundings.ts';
 import { startWorker } from '../worker/client.ts';
 import { AppRoot } from './app-root.ts';
 import { saveFile } from './save-file.ts';

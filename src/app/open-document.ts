@@ -1,0 +1,298 @@
+import type { ListOptions } from '../core/intake/build-list.ts';
+import { type ColumnChoices, NO_CHOICES } from '../core/intake/columns.ts';
+import { headingKey } from '../core/intake/heading-set.ts';
+import type { AuditedList, Totals } from '../core/model/audited.ts';
+import type { Catalogue } from '../core/model/fastener.ts';
+import type { TextReading } from '../core/model/raw.ts';
+import type { ShopSettings } from '../core/model/shop.ts';
+import { type OnProgress, Refused, type WorkerClient } from '../worker/client.ts';
+import type { CellEdit, HandedFile, RowState } from '../worker/protocol.ts';
+import { hasChoices } from './column-choices.ts';
+import { recallColumns, rememberColumns } from './column-memory.ts';
+import { addStep, type Change, concessionsAfter, type Deed, type History, NO_HISTORY } from './history.ts';
+import { cellsAfter, type KeptFields, NOTHING_KEPT, type OpenWork, type Project } from './project.ts';
+import { noticeShop } from './shop-notice.ts';
+import { type AppState, type GridRow, weaveRows, withConceded } from './state.ts';
+import type { Store } from './store.ts';
+import type { Surroundings } from './surroundings.ts';
+
+/**
+ * The open list with its worker, the user's choices on how to read it, its catalogues and its history. Each list has a worker of
+ * its own: a new list is read in a fresh one, which takes over only when all went well, so that cancelling or a bad file leaves
+ * the open list as it was.
+ */
+export class OpenDocument {
+  readonly #store: Store;
+  readonly #around: Surroundings;
+  #worker: WorkerClient | null = null;
+  #opening: WorkerClient | null = null;
+  #listFile: HandedFile | null = null;
+  /** What the user chose on where the list is in the open file. */
+  #table: Pick<ListOptions, 'sheet' | 'headerRow'> = {};
+  /** What the user chose on how to decode and cut the open file. */
+  #reading: TextReading = {};
+  /** What the user chose for the columns, now or for an earlier list with these headings. */
+  #columns: ColumnChoices = NO_CHOICES;
+  #catalogueFiles: readonly HandedFile[] = [];
+  #catalogueTurn: Promise<void> = Promise.resolve();
+  #history: History = NO_HISTORY;
+  #turn: Promise<void> = Promise.resolve();
+  /** The history as it was when last saved to a project file or read from one. */
+  #filed: History | null = null;
+  #kept: KeptFields = NOTHING_KEPT;
+
+  constructor(store: Store, around: Surroundings) {
+    this.#store = store;
+    this.#around = around;
+  }
+
+  /** The worker of the open list; null before the first one. */
+  get worker(): WorkerClient | null {
+    return this.#worker;
+  }
+
+  get history(): History {
+    return this.#history;
+  }
+
+  get columns(): ColumnChoices {
+    return this.#columns;
+  }
+
+  /** The work with this history stands in a project file. */
+  markFiled(history: History): void {
+    this.#filed = history;
+  }
+
+  /** What is open, besides the state; null before the first list. */
+  get work(): OpenWork | null {
+    if (!this.#listFile) return null;
+    return {
+      list: this.#listFile,
+      catalogues: this.#catalogueFiles,
+      options: { ...this.#table, ...this.#columns, ...this.#reading },
+      history: this.#history,
+      isFiled: this.#filed === this.#history,
+      kept: this.#kept,
+    };
+  }
+
+  /** Reads the open file again in another way. */
+  async reopen(options: ListOptions, reading: TextReading = this.#reading): Promise<void> {
+    if (!this.#listFile) return;
+    // A copy stands for a document of its own: what was done before stays kept as it was.
+    const file = this.#history === NO_HISTORY ? this.#listFile : { ...this.#listFile };
+    await this.guard(() => this.open(file, options, reading));
+  }
+
+  /** Ends the work under way; whatever was open stays as it was. */
+  cancel(): void {
+    this.#opening?.stop();
+    this.#opening = null;
+    this.#store.set({ work: null });
+  }
+
+  /** Reads a list in a fresh worker and shows it. */
+  async open(file: HandedFile, options: ListOptions, reading: TextReading = {}): Promise<void> {
+    await this.#catalogueTurn;
+    const catalogues = await this.#orDemo(this.#catalogueFiles);
+    const { shop } = this.#store.state;
+    const remembered = recallColumns(this.#around.memory);
+    await this.#openInFreshWorker(file.name, async (worker, onProgress) => {
+      const ask = { list: file, options, reading, catalogues, shop, remembered };
+      const answer = await worker.ask('open', ask, onProgress);
+      return () => {
+        this.#takeOver(file, options, reading, answer.columns);
+        this.#setHistory(NO_HISTORY);
+        this.#show(answer.list, answer.catalogues);
+        const columnsBy = hasChoices(answer.columns) ? 'memory' : null;
+        this.#store.set({ view: 'list', columnsBy, filter: new Set(), search: '', selectedRow: null });
+      };
+    });
+  }
+
+  /** Opens kept work: list, edits, undo and redo as they were. */
+  async restore(project: Project): Promise<void> {
+    const { list, options, shop, steps, undone, selectedRow, kept } = project;
+    const catalogues = await this.#orDemo(project.catalogues);
+    await this.#openInFreshWorker(list.name, async (worker, onProgress) => {
+      const ask = { list, options, reading: options, catalogues, shop, remembered: [] };
+      const answer = await worker.ask('open', ask, onProgress);
+      const edited = await worker.ask('edit', { cells: cellsAfter(steps) }, onProgress);
+      return () => {
+        const message = noticeShop(this.#store.state.shop, shop);
+        this.#takeOver(list, options, options, answer.columns, kept);
+        this.#catalogueFiles = project.catalogues;
+        this.#show(answer.list, answer.catalogues);
+        this.#store.set(withRows(this.#store.state, edited.rows, edited.totals));
+        const columnsBy = hasChoices(answer.columns) ? 'user' : null;
+        const filter = new Set(project.filter);
+        this.#store.set({ view: 'list', columnsBy, shop, filter, search: '', selectedRow, message });
+        this.#setHistory({ done: steps, undone });
+      };
+    });
+  }
+
+  /** Opens something in a worker of its own; `open` asks for what it needs and gives back how to take it over. */
+  async #openInFreshWorker(
+    name: string,
+    open: (worker: WorkerClient, onProgress: OnProgress) => Promise<() => void>,
+  ): Promise<void> {
+    this.#opening?.stop();
+    const worker = this.#around.startWorker();
+    this.#opening = worker;
+    try {
+      const takeOver = await open(worker, this.progress(`Opening ${name}`));
+      this.#worker?.stop();
+      this.#worker = worker;
+      takeOver();
+    } finally {
+      if (this.#worker !== worker) worker.stop();
+      if (this.#opening === worker) this.#opening = null;
+    }
+  }
+
+  #takeOver(
+    file: HandedFile,
+    { sheet, headerRow }: ListOptions,
+    { encoding, delimiter }: TextReading,
+    columns: ColumnChoices,
+    kept: KeptFields = NOTHING_KEPT,
+  ): void {
+    this.#listFile = file;
+    this.#table = { ...(sheet !== undefined && { sheet }), ...(headerRow !== undefined && { headerRow }) };
+    this.#reading = { ...(encoding !== undefined && { encoding }), ...(delimiter !== undefined && { delimiter }) };
+    this.#columns = columns;
+    this.#kept = kept;
+  }
+
+  /** One change of the catalogues after the other: each is made to those that the one before has left. */
+  useCatalogues(change: (loaded: readonly HandedFile[]) => readonly HandedFile[]): Promise<void> {
+    this.#catalogueTurn = this.#catalogueTurn.then(() => this.#judgeByCatalogues(change(this.#catalogueFiles)));
+    return this.#catalogueTurn;
+  }
+
+  async #judgeByCatalogues(files: readonly HandedFile[]): Promise<void> {
+    await this.guard(async () => {
+      const catalogues = await this.#orDemo(files);
+      const worker = this.#worker ?? this.#around.startWorker();
+      try {
+        const answer = await worker.ask('catalogues', { catalogues }, this.progress('Judging by the catalogue'));
+        if (answer.list) this.#show(answer.list, answer.catalogues);
+        else this.#store.set({ catalogues: answer.catalogues });
+        this.#catalogueFiles = files;
+      } finally {
+        if (worker !== this.#worker) worker.stop();
+      }
+    });
+  }
+
+  async #orDemo(files: readonly HandedFile[]): Promise<readonly HandedFile[]> {
+    return files.length > 0 ? files : [await this.#around.fetchDemo('catalogue')];
+  }
+
+  /** One step after the other: each is made from what the one before has left. A step for a list that is gone is dropped. */
+  inTurn(work: () => Promise<void>): Promise<void> {
+    const file = this.#listFile;
+    this.#turn = this.#turn.then(async () => {
+      if (file === this.#listFile) await work();
+    });
+    return this.#turn;
+  }
+
+  /** Does something as one step that can be taken back. */
+  async do(deed: Deed): Promise<void> {
+    const step = { ...deed, when: new Date().toISOString(), by: this.#store.state.userName };
+    await this.replay(deed.after, addStep(this.#history, step));
+  }
+
+  /** Makes a change and puts the history that goes with it in place. */
+  async replay(change: Change, history: History): Promise<void> {
+    await this.guard(async () => {
+      if ('cells' in change) await this.#edit(change.cells);
+      else if ('columns' in change) await this.#readColumns(change.columns);
+      else if ('shop' in change) await this.judgeBy({ ...change.shop, units: this.#store.state.shop.units });
+      this.#setHistory(history);
+    });
+  }
+
+  /** Judges by other settings. */
+  async judgeBy(shop: ShopSettings): Promise<void> {
+    this.#store.set({ shop });
+    const answer = await this.#worker?.ask('shop', { shop }, this.progress('Judging again'));
+    if (answer) this.#show(answer.list);
+  }
+
+  async #readColumns(columns: ColumnChoices): Promise<void> {
+    const answer = await this.#worker?.ask('columns', columns, this.progress('Reading the columns'));
+    if (!answer) return;
+    this.#columns = columns;
+    this.#show(answer.list);
+    this.#store.set({ columnsBy: hasChoices(columns) ? 'user' : null });
+    rememberColumns(this.#around.memory, keyOf(answer.list), columns);
+  }
+
+  async #edit(cells: readonly CellEdit[]): Promise<void> {
+    const answer = await this.#worker?.ask('edit', { cells });
+    if (answer) this.#store.set(withRows(this.#store.state, answer.rows, answer.totals));
+  }
+
+  #setHistory(history: History): void {
+    this.#history = history;
+    const [undoName, redoName] = [history.done.at(-1)?.name ?? null, history.undone.at(-1)?.name ?? null];
+    const concessions = concessionsAfter(history);
+    const rows = withConceded(this.#store.state.rows, concessions);
+    this.#store.set({ history, concessions, rows, undoName, redoName });
+  }
+
+  #show(list: AuditedList, catalogues: readonly Catalogue[] = this.#store.state.catalogues): void {
+    const rows = withConceded(weaveRows(list), this.#store.state.concessions);
+    this.#store.set({ list, rows, catalogues, message: null });
+  }
+
+  /** Shows that something is under way; the answer reports how far it is. */
+  progress(what: string): OnProgress {
+    this.#store.set({ work: { what, phase: 'reading', share: 0 } });
+    return (phase, share) => this.#store.set({ work: { what, phase, share } });
+  }
+
+  /** Runs one piece of work; a refusal becomes a sentence on screen and changes nothing else. */
+  async guard(work: () => Promise<void>): Promise<void> {
+    try {
+      await work();
+    } catch (error) {
+      const cancelled = error instanceof Refused && error.message === 'Cancelled.';
+      const text = error instanceof Error ? error.message : String(error);
+      if (!cancelled) this.#store.set({ message: { kind: 'error', text } });
+    } finally {
+      if (this.#store.state.work) this.#store.set({ work: null });
+    }
+  }
+  /** Sets the cells that do not hold their text yet, as one step. */
+  async editCells(cells: readonly CellEdit[], name: string): Promise<void> {
+    const texts = new Map(this.#store.state.rows.map(({ row, cells: own }) => [row, own]));
+    const after = cells.filter(({ row, column, text }) => texts.has(row) && (texts.get(row)?.[column] ?? '') !== text);
+    if (after.length === 0) return;
+    const before = after.map(({ row, column }) => ({ row, column, text: texts.get(row)?.[column] ?? '' }));
+    await this.do({ name, after: { cells: after }, before: { cells: before } });
+  }
+}
+
+function keyOf({ columns }: AuditedList): string {
+  return headingKey(columns.map(({ heading }) => heading));
+}
+
+/** The state with some rows judged anew. */
+function withRows(state: AppState, changed: readonly RowState[], totals: Totals): Partial<AppState> {
+  const states = new Map<number, GridRow>(
+    changed.map((row) =>
+      'line' in row
+        ? [row.line.row, { row: row.line.row, cells: row.line.line.cells, line: row.line }]
+        : [row.other.row, { row: row.other.row, cells: row.other.cells, other: row.other }],
+    ),
+  );
+  const rows = state.rows.map((row) => states.get(row.row) ?? row);
+  const lines = rows.flatMap(({ line }) => line ?? []);
+  const others = rows.flatMap(({ other }) => other ?? []);
+  return { rows, list: state.list && { ...state.list, lines, others, totals } };
+}
