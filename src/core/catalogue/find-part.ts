@@ -1,4 +1,5 @@
 import type { Catalogue, Fastener } from '../model/fastener.ts';
+import { createFittingFinder, type FittingFinder } from './fitting-parts.ts';
 import { createNearFinder } from './near-parts.ts';
 import { partKey } from './part-key.ts';
 
@@ -17,6 +18,8 @@ export interface PartIndex {
   find(partNumber: string): Fastener | null;
   /** At most so many parts with a similar number, the most similar first. */
   near(partNumber: string, most: number): readonly Fastener[];
+  /** At most so many parts that a description could mean. */
+  readonly fitting: FittingFinder;
   /** Every part once, in the order of the catalogues. */
   readonly all: readonly Fastener[];
   readonly conflicts: readonly PartConflict[];
@@ -33,7 +36,13 @@ export function createPartIndex(catalogues: readonly Catalogue[]): PartIndex {
     else conflicts.push(...conflictBetween(first, fastener));
   }
   const all = [...byKey.values()];
-  return { all, conflicts, find: (partNumber) => byKey.get(partKey(partNumber)) ?? null, near: createNearFinder(all) };
+  return {
+    all,
+    conflicts,
+    find: (partNumber) => byKey.get(partKey(partNumber)) ?? null,
+    near: createNearFinder(all),
+    fitting: createFittingFinder(all),
+  };
 }
 
 /** Facts about the part itself; stock, price and remarks may differ from one supplier to the next. */

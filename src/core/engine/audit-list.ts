@@ -9,6 +9,7 @@ import type { ShopSettings } from '../model/shop.ts';
 import { listRules, rules } from '../rules/index.ts';
 import type { Subject } from '../rules/rule.ts';
 import { auditLine, decide, runListRule } from './audit-line.ts';
+import { conflictNotices } from './conflict-notices.ts';
 import { prepare } from './prepare.ts';
 import { summariseFastener, summariseRequirement, summariseSheet } from './summarise.ts';
 
@@ -89,7 +90,7 @@ export function toAuditedList({ list, basis, rows, others }: JudgedList): Audite
     columns: list.columns,
     catalogues: basis.catalogues.map(({ name, demo }) => ({ name, demo })),
     shop: basis.shop,
-    notices: list.notices,
+    notices: [...list.notices, ...conflictNotices(basis.parts.conflicts)],
     hiddenRows: list.hiddenRows,
     ...(list.reading && { reading: list.reading }),
     lines,

@@ -16,7 +16,9 @@ const NEAR_MISSES = 3;
 /** Joins a line with its catalogued part, with every sheet that its words could mean, and with the shop settings. */
 export function prepare(line: Line, parts: PartIndex, shop: ShopSettings): Subject {
   const fastener = parts.find(line.partNumber);
-  return subjectFor(line, fastener, shop, fastener ? [] : nearMisses(line.partNumber, parts));
+  if (fastener) return subjectFor(line, fastener, shop);
+  const fitting = parts.fitting(line.described, NEAR_MISSES).map((part) => part.partNumber);
+  return { ...subjectFor(line, null, shop, nearMisses(line.partNumber, parts)), fitting };
 }
 
 /** The same with the part given: for trying a substitute. */
@@ -26,7 +28,7 @@ export function subjectFor(
   shop: ShopSettings,
   near: readonly string[] = [],
 ): Subject {
-  return { line, fastener, near, metals: metalsOf(fastener), sheets: sheetsOf(line, shop), shop };
+  return { line, fastener, near, fitting: [], metals: metalsOf(fastener), sheets: sheetsOf(line, shop), shop };
 }
 
 /** What a part may be made of, by the catalogue's words. */

@@ -33,6 +33,8 @@ export interface Subject {
   readonly fastener: Fastener | null;
   /** Part numbers on file that look like an unlisted one. */
   readonly near: readonly string[];
+  /** Part numbers on file that the description of an unlisted one could mean. */
+  readonly fitting: readonly string[];
   /** What the fastener may be made of, by the catalogue's words; never more than the words allow. */
   readonly metals: readonly FastenerMaterialEntry[];
   /** One per metal that the sheet could be; always at least one. */

@@ -8,21 +8,21 @@ export const listed: Rule = {
   summary: 'The part number is in a loaded catalogue.',
   reason:
     'Minimum sheet, hole and hardness come from the catalogue. A part that is not on file cannot be judged, whatever its description promises.',
-  reads: ['partNumber'],
+  reads: ['partNumber', 'description', 'thread', 'length', 'finish', 'fastenerMaterial'],
   needs: ['practice-three-facts'],
   texts: {
     found: { brief: 'On file', full: '{partNumber} is on file in {catalogue}.' },
     blank: {
       brief: 'Part number missing',
-      full: 'The part number is missing: the part number of the fastener would settle what it is.',
+      full: 'The part number is missing: the part number of the fastener would settle this.{fitting}',
     },
     'not-found': {
       brief: 'No such part on file',
-      full: 'No part “{partNumber}” is on file: the right part number, or a catalogue that lists it, would settle this.',
+      full: 'No part “{partNumber}” is on file: the right part number, or a catalogue that lists it, would settle this.{fitting}',
     },
     near: {
       brief: 'No such part on file; near: {near}',
-      full: 'No part “{partNumber}” is on file; near: {near}. The right part number, or a catalogue that lists it, would settle this.',
+      full: 'No part “{partNumber}” is on file; near: {near}. The right part number, or a catalogue that lists it, would settle this.{fitting}',
     },
   },
   examples: [
@@ -31,7 +31,7 @@ export const listed: Rule = {
     { cells: { partNumber: 'SOMETHING-ELSE' }, part: null, outcome: 'unknown', says: 'not-found' },
     { cells: { partNumber: 'EXAMPLE-NUTT' }, part: null, outcome: 'unknown', says: 'near' },
   ],
-  check({ line, fastener, near }: Subject): Judgement {
+  check({ line, fastener, near, fitting: described }: Subject): Judgement {
     const partNumber = line.partNumber.trim();
     if (fastener) {
       return {
@@ -41,8 +41,10 @@ export const listed: Rule = {
       };
     }
     const cites = ['practice-three-facts'];
-    if (partNumber === '') return { outcome: 'unknown', says: 'blank', cites };
-    if (near.length === 0) return { outcome: 'unknown', says: 'not-found', words: { partNumber }, cites };
-    return { outcome: 'unknown', says: 'near', words: { partNumber, near: near.join(', ') }, cites };
+    // A description proposes; it is never judged by.
+    const fitting = described.length === 0 ? '' : ` By its description it could be ${described.join(', ')}.`;
+    if (partNumber === '') return { outcome: 'unknown', says: 'blank', words: { fitting }, cites };
+    if (near.length === 0) return { outcome: 'unknown', says: 'not-found', words: { partNumber, fitting }, cites };
+    return { outcome: 'unknown', says: 'near', words: { partNumber, near: near.join(', '), fitting }, cites };
   },
 };
