@@ -1,6 +1,6 @@
 /**
  * Sheet metals as a person would jot them down: hardness as plain Rockwell B numbers, and how sure a number is. Typed from the
- * hardness dossier of the trade, not from the program's tables. Used by the tests alone.
+ * documents named in the outside checks, not from the program's tables. Used by the tests alone.
  */
 
 /** Columns of the family table; `ferritic` also stands for martensitic sheet, `other` for what the table leaves out. */
