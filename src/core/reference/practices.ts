@@ -136,5 +136,3 @@ export const practices = [
     note: 'common practice, no source',
   },
 ] as const satisfies readonly Practice[];
-
-export type PracticeId = (typeof practices)[number]['id'];
