@@ -5,6 +5,8 @@ import { type PreviewServer, preview } from 'vite';
 import { launchChromium } from './chromium.ts';
 
 const ROOT = resolve(import.meta.dirname, '../..');
+/** The built app; another build may be named in the variable BUILT_APP. */
+const BUILT = resolve(ROOT, process.env.BUILT_APP ?? 'dist/app');
 
 /** The built app in a real Chromium, with everything that went wrong in the page. */
 export interface RunningApp {
@@ -23,9 +25,13 @@ export class AppHost {
   #address = '';
 
   async start(): Promise<void> {
-    if (!existsSync(resolve(ROOT, 'dist/app/index.html')))
-      throw new Error('The app is not built: run npm run build first.');
-    this.#server = await preview({ root: ROOT, preview: { port: 0, host: '127.0.0.1' }, logLevel: 'error' });
+    if (!existsSync(resolve(BUILT, 'index.html'))) throw new Error('The app is not built: run npm run build first.');
+    this.#server = await preview({
+      root: ROOT,
+      build: { outDir: BUILT },
+      preview: { port: 0, host: '127.0.0.1' },
+      logLevel: 'error',
+    });
     this.#address = this.#server.resolvedUrls?.local[0] ?? '';
     this.#browser = await launchChromium();
   }
