@@ -1,8 +1,20 @@
 import { defineConfig } from 'vitest/config';
+import { offline, SERVICE_WORKER } from './src/offline/build-plugin.ts';
 
 export default defineConfig({
   base: './',
-  build: { target: 'es2022', outDir: 'dist/app', chunkSizeWarningLimit: 1200 },
+  plugins: [offline()],
+  build: {
+    target: 'es2022',
+    outDir: 'dist/app',
+    chunkSizeWarningLimit: 1200,
+    rolldownOptions: {
+      input: { index: 'index.html', 'service-worker': 'src/offline/service-worker.ts' },
+      output: {
+        entryFileNames: ({ name }) => (name === 'service-worker' ? SERVICE_WORKER : 'assets/[name]-[hash].js'),
+      },
+    },
+  },
   worker: { format: 'es' },
   test: {
     include: ['tests/**/*.test.ts'],

@@ -62,6 +62,8 @@ export interface AppState {
   readonly selectedRow: number | null;
   /** Rule or table whose page is asked for. */
   readonly openRule: string | null;
+  /** Puts a newer version of the app in use; null while there is none. */
+  readonly update: (() => void) | null;
   readonly dialog: Dialog | null;
   /** The steps that were made and taken back. */
   readonly history: History;
@@ -87,6 +89,7 @@ export const EMPTY_STATE: AppState = {
   search: '',
   selectedRow: null,
   openRule: null,
+  update: null,
   dialog: null,
   history: NO_HISTORY,
   concessions: [],

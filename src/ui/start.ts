@@ -9,6 +9,7 @@ import type { Surroundings } from '../app/surroundings.ts';
 import { startWorker } from '../worker/client.ts';
 import { AppRoot } from './app-root.ts';
 import { saveFile } from './save-file.ts';
+import { keepOffline } from './updates.ts';
 
 const DEMO = {
   list: { url: listUrl, name: 'recorder-cabinet.xlsx' },
@@ -33,6 +34,7 @@ const commands = new Commands(store, around);
 const autosave = new Autosave(store, commands, new Shelf(() => indexedDB));
 document.body.append(new AppRoot().use(store, commands, autosave));
 void autosave.showKept();
+void keepOffline(store);
 
 document.addEventListener('visibilitychange', () => autosave.flush());
 window.addEventListener('beforeunload', (event) => {

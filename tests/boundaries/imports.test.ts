@@ -23,7 +23,8 @@ const ABOVE: Readonly<Record<string, readonly string[]>> = {
   io: ['core'],
   worker: ['core', 'io'],
   app: ['core', 'worker'],
-  ui: ['core', 'app', 'worker'],
+  ui: ['core', 'app', 'worker', 'offline'],
+  offline: [],
   cli: ['core', 'io'],
 };
 
@@ -35,6 +36,7 @@ const PACKAGES: Readonly<Record<string, readonly RegExp[]>> = {
   ui: [/^lit(\/|$)/],
   'ui/grid': [/^lit(\/|$)/, /^ag-grid-community$/],
   cli: [/^node:/],
+  offline: [/^node:/, /^vite$/],
 };
 
 interface Import {

@@ -6,7 +6,7 @@ import { launchChromium } from './chromium.ts';
 
 const ROOT = resolve(import.meta.dirname, '../..');
 /** The built app; another build may be named in the variable BUILT_APP. */
-const BUILT = resolve(ROOT, process.env.BUILT_APP ?? 'dist/app');
+export const BUILT = resolve(ROOT, process.env.BUILT_APP ?? 'dist/app');
 
 /** The built app in a real Chromium, with everything that went wrong in the page. */
 export interface RunningApp {
@@ -23,12 +23,19 @@ export class AppHost {
   #browser: Browser | null = null;
   #contexts: BrowserContext[] = [];
   #address = '';
+  readonly #built: string;
+
+  /** The build in a folder of its own, or the one that all tests use. */
+  constructor(built: string = BUILT) {
+    this.#built = built;
+  }
 
   async start(): Promise<void> {
-    if (!existsSync(resolve(BUILT, 'index.html'))) throw new Error('The app is not built: run npm run build first.');
+    if (!existsSync(resolve(this.#built, 'index.html')))
+      throw new Error('The app is not built: run npm run build first.');
     this.#server = await preview({
       root: ROOT,
-      build: { outDir: BUILT },
+      build: { outDir: this.#built },
       preview: { port: 0, host: '127.0.0.1' },
       logLevel: 'error',
     });

@@ -101,8 +101,8 @@ export class ColumnTools implements HeadingMenus {
     if (!open) return '';
     const style = `left: ${open.left}px; top: ${open.top}px`;
     if (open.meaningsOf)
-      return html`<role-menu style=${style} .column=${open.meaningsOf} @close-menu=${this.#close}></role-menu>`;
-    return html`<column-menu style=${style} .heading=${this.#nameOf(open.id)} .filter=${this.#filters.get(open.id) ?? null}
+      return html`<role-menu .style=${style} .column=${open.meaningsOf} @close-menu=${this.#close}></role-menu>`;
+    return html`<column-menu .style=${style} .heading=${this.#nameOf(open.id)} .filter=${this.#filters.get(open.id) ?? null}
       .acts=${this.#actsFor(open.id)} @filter-column=${this.#filter} @act-on-column=${this.#act} @close-menu=${this.#close}></column-menu>`;
   }
 
