@@ -46,10 +46,10 @@ export class BulkDialog extends LitElement {
     const { all, now, ticked } = this.#trial;
     const wanted = this.text === null ? [] : this.rows.filter((row) => ticked.has(row));
     return html`<dialog aria-labelledby="title" @close=${() => this.commands.closeDialog()}>
-      <header>
+      <div class="head">
         <h2 id="title">Set a column on ${countRows(this.rows.length)}</h2>
         <p>The selected rows, or else the rows now shown that are fasteners. One step, which can be undone.</p>
-      </header>
+      </div>
       <div class="body">
         ${this.#fields()}
         ${this.text === null ? '' : html`<try-table .all=${all} .now=${now} .ticked=${ticked} @tick-rows=${this.#tick}></try-table>`}

@@ -57,10 +57,10 @@ export class ConcedeDialog extends LitElement {
     const outcome = finding?.outcome ?? 'unknown';
     return html`<dialog aria-labelledby="title" @close=${() => this.commands.closeDialog()}>
       <form @submit=${this.#submit}>
-        <header>
+        <div class="head">
           <h2 id="title">Accept row ${this.row}, ${line?.line.partNumber ?? ''}</h2>
           <p>The row keeps its verdict; “conceded” is shown beside it. When what this rests on changes, the concession lapses.</p>
-        </header>
+        </div>
         <div class="body">
           <div class="finding ${outcome}">${verdictShape(outcome, 15)} <span>${finding?.text ?? ''}</span></div>
           <div class="fields">

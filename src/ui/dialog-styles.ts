@@ -19,7 +19,7 @@ export const dialogStyles = css`
   dialog::backdrop {
     background: rgb(0 0 0 / 28%);
   }
-  header {
+  .head {
     padding: 16px 20px 12px;
   }
   header p {

@@ -38,7 +38,7 @@ export class FirstScreen extends LitElement {
         border-color: var(--blue);
         background: var(--blue-ground);
       }
-      h1 {
+      h2 {
         max-width: 24em;
         font-size: 28px;
         font-weight: 600;
@@ -77,7 +77,7 @@ export class FirstScreen extends LitElement {
     return html`
       <section class="drop" aria-label="Open a list">
         ${drawing}
-        <h1>Will every press-in fastener on this list hold in its sheet metal?</h1>
+        <h2>Will every press-in fastener on this list hold in its sheet metal?</h2>
         <p>
           Drop a hardware list here. Every row that puts a nut, stud, standoff, pin or captive screw into sheet metal is judged:
           hardness, thickness, hole and edge, with the numbers, the source and the cure.

@@ -6,6 +6,8 @@ import type { Store } from '../app/store.ts';
 import { SAFETY_SHORT } from '../core/say/safety.ts';
 import type { CellEditEvent, CellsEditEvent, ListGrid } from './grid/list-grid.ts';
 import './grid/list-grid.ts';
+import './overview-panel.ts';
+import type { FocusRowsEvent } from './overview-panel.ts';
 import './read-line.ts';
 import { Panes } from './panes.ts';
 import type { ChooseReadingEvent } from './reading-choice.ts';
@@ -19,9 +21,15 @@ import './verdict-counts.ts';
 
 /** The list view: what was read, how it stands, the list itself, and one row in full. */
 export class ListView extends LitElement {
-  static override properties = { store: { attribute: false }, commands: { attribute: false } };
+  static override properties = {
+    store: { attribute: false },
+    commands: { attribute: false },
+    showsOverview: { state: true },
+  };
   declare store: Store;
   declare commands: Commands;
+  /** How the whole list stands is wanted beside it; a chosen row takes its place. */
+  declare showsOverview: boolean;
   #followsStore = false;
   readonly panes = new Panes(this, ['verdict-counts', 'list-grid', 'row-panel']);
 
@@ -54,7 +62,8 @@ export class ListView extends LitElement {
       list-grid {
         grid-area: 2 / 1;
       }
-      row-panel {
+      row-panel,
+      overview-panel {
         width: var(--panel-width, 432px);
         border-left: 1px solid var(--line);
       }
@@ -100,6 +109,11 @@ export class ListView extends LitElement {
     `,
   ];
 
+  constructor() {
+    super();
+    this.showsOverview = false;
+  }
+
   override connectedCallback(): void {
     super.connectedCallback();
     if (!this.#followsStore) new StoreController(this, this.store, (state) => state);
@@ -117,7 +131,7 @@ export class ListView extends LitElement {
         ${this.#tools(state)}
         <unit-question .column=${list && findUnclearUnit(list)} @set-column=${this.#setColumn}></unit-question>
       </div>
-      <list-grid .list=${list} .rows=${rows} .filter=${filter} .search=${search} .selectedRow=${selectedRow}
+      <list-grid .list=${list} .rows=${rows} .filter=${filter} .only=${state.focus?.rows ?? null} .search=${search} .selectedRow=${selectedRow}
         @edit-cell=${this.#edit} @edit-cells=${this.#editCells} @open-search=${this.#openSearch} @choose-row=${this.#choose} @set-column=${this.#setColumn}></list-grid>
       ${
         line
@@ -125,16 +139,27 @@ export class ListView extends LitElement {
               <div class="grip" title="Drag to resize" @pointerdown=${this.#resize}></div>
               <row-panel tabindex="-1" .line=${line} .list=${list} .concessions=${state.concessions} .commands=${this.commands} units=${state.shop.units} @choose-row=${this.#choose} @open-rule=${this.#openRule}></row-panel>
             </aside>`
-          : ''
+          : this.#overview(state)
       }
       <p class="foot">${SAFETY_SHORT}</p>
     `;
   }
 
-  #tools({ list, filter, search, undoName, redoName, shop }: AppState) {
+  #overview({ rows, focus }: AppState) {
+    if (!this.showsOverview) return '';
+    return html`<aside class="panel" aria-label="How the list stands">
+      <div class="grip" title="Drag to resize" @pointerdown=${this.#resize}></div>
+      <overview-panel .lines=${rows.flatMap(({ line }) => line ?? [])} focused=${focus?.name ?? ''}
+        @focus-rows=${this.#focusRows} @close-overview=${this.#toggleOverview}></overview-panel>
+    </aside>`;
+  }
+
+  #tools({ list, filter, focus, search, undoName, redoName, shop }: AppState) {
     return html`<div class="tools">
       <verdict-counts .totals=${list?.totals} .filter=${filter} @toggle-verdict=${this.#toggle}></verdict-counts>
       <div>
+        ${focus ? html`<span>Only ${focus.name}</span><button class="link" @click=${() => this.commands.focusRows(null)}>Show all rows</button>` : ''}
+        <button class="button" aria-pressed=${this.showsOverview && this.store.state.selectedRow === null} title="Verdicts by panel, by check and by metals" @click=${this.#toggleOverview}>Overview</button>
         <button class="button" ?disabled=${!undoName} title=${undoName ? `Undo: ${undoName}` : 'Nothing to undo'} @click=${() => this.commands.undo()}>Undo</button>
         <button class="button" ?disabled=${!redoName} title=${redoName ? `Redo: ${redoName}` : 'Nothing to redo'} @click=${() => this.commands.redo()}>Redo</button>
         <button class="button" title="Set one column on the selected rows, or on the rows shown" @click=${this.#setMany}>Set column…</button>
@@ -149,6 +174,15 @@ export class ListView extends LitElement {
       </div>
     </div>`;
   }
+
+  readonly #focusRows = ({ detail }: FocusRowsEvent) =>
+    this.commands.focusRows(detail && { name: detail.name, rows: new Set(detail.rows) });
+
+  /** A chosen row stands where the overview does, so asking for it lets the row go. */
+  readonly #toggleOverview = () => {
+    this.showsOverview = !(this.showsOverview && this.store.state.selectedRow === null);
+    if (this.showsOverview) this.commands.select(null);
+  };
 
   readonly #setMany = () => {
     const rows = this.renderRoot.querySelector<ListGrid>('list-grid')?.rowsInHand ?? [];

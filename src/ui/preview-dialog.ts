@@ -37,10 +37,10 @@ export class PreviewDialog extends LitElement {
     const { all, now, ticked } = this.#trial;
     const wanted = this.rows.filter((row) => ticked.has(row));
     return html`<dialog aria-labelledby="title" @close=${() => this.commands.closeDialog()}>
-      <header>
+      <div class="head">
         <h2 id="title">Use ${this.partNumber} on ${countRows(this.rows.length)}</h2>
         <p>It passes every check on these rows, but for a description that speaks of the old part: that stays as the sender wrote it.</p>
-      </header>
+      </div>
       <div class="body"><try-table .all=${all} .now=${now} .ticked=${ticked} @tick-rows=${this.#tick}></try-table></div>
       <footer>
         <button class="button" @click=${this.#close}>Cancel</button>

@@ -44,7 +44,7 @@ export class RowFacts extends LitElement {
     if (!line) return html``;
     return html`<table>
       <thead>
-        <tr><th></th><th scope="col">Listed</th><th scope="col">Understood (${this.units})</th></tr>
+        <tr><td></td><th scope="col">Listed</th><th scope="col">Understood (${this.units})</th></tr>
       </thead>
       <tbody>
         ${this.#rows(line).map(([name, listed, understood]) => html`<tr><td>${name}</td><td>${listed || '–'}</td><td>${understood || '–'}</td></tr>`)}

@@ -39,7 +39,7 @@ export class RowPanel extends LitElement {
         padding: 18px 20px 24px;
         background: var(--sheet);
       }
-      header {
+      .head {
         display: flex;
         gap: 8px;
         justify-content: space-between;
@@ -130,13 +130,13 @@ export class RowPanel extends LitElement {
     const about = [what || 'no part on file', sheet && `into ${sheet}`, quantity && `${quantity} pieces`]
       .filter(Boolean)
       .join(', ');
-    return html`<header>
+    return html`<div class="head">
       <div>
         <h2>Row ${line.row} · ${line.line.partNumber || 'no part number'}</h2>
         <p>${about.charAt(0).toUpperCase() + about.slice(1)}${line.line.panel ? ` · panel ${line.line.panel}` : ''}</p>
       </div>
       <button class="close" aria-label="Close this panel" title="Close" @click=${this.#close}>×</button>
-    </header>`;
+    </div>`;
   }
 
   readonly #concede = ({ detail: { do: act, rule } }: CustomEvent<ConcedeAct>) => {

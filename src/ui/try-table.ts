@@ -85,7 +85,7 @@ export class TryTable extends LitElement {
     return html`${counts(all.before, (now ?? all).after)} ${this.#choices(all)}
       <table>
         <thead>
-          <tr><th></th><th scope="col" class="number">Row</th><th scope="col">Part</th><th scope="col">Now</th><th scope="col">Afterwards</th><th scope="col">What decides it</th></tr>
+          <tr><td></td><th scope="col" class="number">Row</th><th scope="col">Part</th><th scope="col">Now</th><th scope="col">Afterwards</th><th scope="col">What decides it</th></tr>
         </thead>
         <tbody>${rows.slice(0, MOST_ROWS).map((row) => this.#row(row, after.get(row.row)))}</tbody>
       </table>

@@ -15,6 +15,7 @@ const CORE_LEVELS: readonly (readonly string[])[] = [
   ['core/engine'],
   ['core/concede', 'core/remedies'],
   ['core/rollup'],
+  ['core/compare'],
   ['core/audit.ts'],
 ];
 

@@ -201,7 +201,6 @@ export const gridStyles = css`
 
   .not-a-fastener {
     color: var(--soft);
-    opacity: 0.72;
   }
 
   .verdict {

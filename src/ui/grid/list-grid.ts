@@ -34,6 +34,7 @@ export class ListGrid extends LitElement {
     list: { attribute: false },
     rows: { attribute: false },
     filter: { attribute: false },
+    only: { attribute: false },
     search: { attribute: false },
     selectedRow: { attribute: false },
     finds: { state: true },
@@ -41,6 +42,8 @@ export class ListGrid extends LitElement {
   declare list: AuditedList | null;
   declare rows: readonly GridRow[];
   declare filter: ReadonlySet<Verdict>;
+  /** Rows shown alone; null: all. */
+  declare only: ReadonlySet<number> | null;
   declare search: string;
   declare selectedRow: number | null;
   /** Whether the bar to find and replace is open. */
@@ -56,6 +59,7 @@ export class ListGrid extends LitElement {
     this.list = null;
     this.rows = [];
     this.filter = new Set();
+    this.only = null;
     this.search = '';
     this.selectedRow = null;
     this.finds = false;
@@ -129,7 +133,7 @@ export class ListGrid extends LitElement {
       this.#tools.follow(grid, this.list);
     }
     if (changed.has('rows')) this.#showRows(grid);
-    if (changed.has('filter') || changed.has('search')) grid.onFilterChanged();
+    if (changed.has('filter') || changed.has('only') || changed.has('search')) grid.onFilterChanged();
     if (changed.has('selectedRow')) this.#showSelection(grid);
   }
 
@@ -166,7 +170,8 @@ export class ListGrid extends LitElement {
         cellClassRules: blockRules(() => this.#selection),
         suppressKeyboardEvent: ({ event, editing }) => !editing && (this.#work?.press(event) ?? false),
       },
-      isExternalFilterPresent: () => this.filter.size > 0 || this.search !== '' || this.#tools.hasFilters,
+      isExternalFilterPresent: () =>
+        this.filter.size > 0 || this.only !== null || this.search !== '' || this.#tools.hasFilters,
       doesExternalFilterPass: ({ data }) => data !== undefined && this.#passes(data),
       onCellEditRequest: ({ data, column, newValue }) => this.#requestEdit(data, column.getColId(), newValue),
       onCellFocused: ({ rowIndex }) => this.#followFocus(rowIndex),
@@ -185,6 +190,7 @@ export class ListGrid extends LitElement {
 
   #passes(row: GridRow): boolean {
     const { line, cells } = row;
+    if (this.only && !this.only.has(row.row)) return false;
     const isLeftOut = this.filter.size > 0 && !(line && this.filter.has(line.verdict));
     if (isLeftOut || !this.#tools.passes(row, this.list?.shop.units ?? 'mm')) return false;
     if (this.search === '') return true;
