@@ -7,6 +7,7 @@ import { purchaseReport } from '../core/rollup/purchase-report.ts';
 import { askSender, showQuestions } from '../core/rollup/questions.ts';
 import { questionsReport } from '../core/rollup/questions-report.ts';
 import type { Report } from '../core/rollup/report.ts';
+import type { CsvOptions } from '../io/write/csv-rows.ts';
 import type { Format, ReportName } from './arguments.ts';
 import { showReport } from './show-report.ts';
 
@@ -28,12 +29,13 @@ export async function reportText(
   format: TextFormat,
   list: AuditedList,
   parts: PartIndex,
+  csv: CsvOptions,
 ): Promise<string> {
   const { data, report, text } = ROLL_UPS[name](list, parts);
   if (format === 'table') return text ? text() : showReport(report());
   if (format === 'json') return `${JSON.stringify(toJson(name, data, report().foot, list), null, 2)}\n`;
   const { writeReportCsv } = await import('../io/write/report-csv.ts');
-  return writeReportCsv(report());
+  return writeReportCsv(report(), csv);
 }
 
 const ROLL_UPS: Readonly<Record<RollUpName, (list: AuditedList, parts: PartIndex) => RollUp>> = {

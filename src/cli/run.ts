@@ -4,12 +4,18 @@ import { fileURLToPath } from 'node:url';
 import { auditFile, createBasis } from '../core/audit.ts';
 import type { PartIndex } from '../core/catalogue/find-part.ts';
 import { importCatalogue } from '../core/catalogue/import.ts';
+import { compareLists } from '../core/compare/compare-lists.ts';
+import { compareReport } from '../core/compare/compare-report.ts';
 import { parseShopSettings } from '../core/intake/shop-settings.ts';
 import type { AuditedList } from '../core/model/audited.ts';
-import { Unreadable } from '../core/model/raw.ts';
+import { NO_WORK } from '../core/model/change-record.ts';
+import { type RawFile, Unreadable } from '../core/model/raw.ts';
 import { DEFAULT_SHOP } from '../core/model/shop.ts';
+import type { Report } from '../core/rollup/report.ts';
 import { readFile } from '../io/read-file.ts';
+import type { CsvOptions } from '../io/write/csv-rows.ts';
 import { type Arguments, parseArguments, USAGE } from './arguments.ts';
+import { compareText } from './compare-text.ts';
 import { reportText } from './report-text.ts';
 import { showSources } from './show-sources.ts';
 import { showTable } from './show-table.ts';
@@ -34,9 +40,9 @@ export async function run(argv: readonly string[], streams: Streams): Promise<nu
       streams.out(given.help ? `${USAGE}\n` : showSources());
       return READ;
     }
-    const { list, parts } = audit(given, streams);
-    await put(given, list, parts, streams);
-    return isReached(given, list) ? REACHED : READ;
+    const judged = audit(given, streams);
+    await put(given, judged, streams);
+    return isReached(given, judged.list) ? REACHED : READ;
   } catch (error) {
     if (!(error instanceof Unreadable)) throw error;
     streams.error(`${error.message}\n`);
@@ -44,24 +50,47 @@ export async function run(argv: readonly string[], streams: Streams): Promise<nu
   }
 }
 
-function audit(given: Arguments, { error }: Streams): { readonly list: AuditedList; readonly parts: PartIndex } {
+interface Judged {
+  readonly list: AuditedList;
+  readonly parts: PartIndex;
+  /** The earlier revision to compare with, judged in the same way. */
+  readonly before: AuditedList | null;
+}
+
+function audit(given: Arguments, { error }: Streams): Judged {
   const files = given.catalogues.length > 0 ? given.catalogues : [DEMO_CATALOGUE];
-  const catalogues = files.map((file) => importCatalogue(readFile(bytesOf(file), basename(file))));
+  const catalogues = files.map((file) => importCatalogue(rawFile(file)));
   const shop = given.shop ? parseShopSettings(textOf(given.shop), basename(given.shop)) : DEFAULT_SHOP;
-  const raw = readFile(bytesOf(given.list ?? ''), basename(given.list ?? ''));
+  const raw = rawFile(given.list ?? '');
+  const rawBefore = given.compare === null ? null : rawFile(given.compare);
   const basis = createBasis(catalogues, given.build === 1 ? shop : { ...shop, buildQuantity: given.build });
   for (const { name, problems } of catalogues) {
     for (const { row, column, text } of problems) error(`${name}, row ${row}, ${column}: ${text}\n`);
   }
-  return { list: auditFile(raw, basis, given.sheet ? { sheet: given.sheet } : {}), parts: basis.parts };
+  const list = auditFile(raw, basis, given.sheet ? { sheet: given.sheet } : {});
+  const withoutRemedies = { ...basis, findRemedies: () => [] };
+  const before = rawBefore && auditFile(rawBefore, withoutRemedies, sheetIn(rawBefore, given.sheet));
+  return { list, parts: basis.parts, before };
 }
 
-async function put(given: Arguments, list: AuditedList, parts: PartIndex, streams: Streams): Promise<void> {
+/** The sheet named counts for the earlier revision too, where that has one of the name. */
+function sheetIn({ tables }: RawFile, sheet: string | null) {
+  return sheet !== null && tables.some(({ name }) => name === sheet) ? { sheet } : {};
+}
+
+async function put(given: Arguments, { list, parts, before }: Judged, streams: Streams): Promise<void> {
   const { format, report, out } = given;
+  const csv = { escapes: !given.plainCsv };
+  const comparison = before && compareLists(before, list);
   if (format === 'xlsx') {
-    return save(out ?? '', await workbookFor(given, list, parts, streams));
+    const compared = comparison && compareReport(comparison, before, list);
+    return save(out ?? '', await workbookFor(given, list, parts, compared, streams));
   }
-  const text = report === 'findings' ? await textFor(format, list) : await reportText(report, format, list, parts);
+  const text = comparison
+    ? await compareText(comparison, before, list, format, csv)
+    : report === 'findings'
+      ? await textFor(format, list, csv)
+      : await reportText(report, format, list, parts, csv);
   if (out) save(out, text);
   else streams.out(text);
 }
@@ -71,27 +100,28 @@ async function workbookFor(
   { list: file, out }: Arguments,
   list: AuditedList,
   parts: PartIndex,
+  compared: Report | null,
   { error }: Streams,
 ): Promise<Uint8Array> {
   const date = new Date().toISOString().slice(0, 10);
   const { writeWorkbook } = await import('../io/write/workbook.ts');
-  if (list.sheets.length === 0) return writeWorkbook(list, date, parts);
+  if (list.sheets.length === 0) return writeWorkbook(list, date, parts, NO_WORK, compared);
   const { annotateWorkbook } = await import('../io/annotate/annotate-workbook.ts');
   const ending = extname(file ?? '').toLowerCase();
   const annotated =
     /^\.(?:xlsm|xltx|xltm)$/.test(ending) && ending !== extname(out ?? '').toLowerCase()
       ? { refused: `Only a name ending in ${ending} keeps it as it is.` }
-      : await annotateWorkbook(bytesOf(file ?? ''), list, date, parts);
+      : await annotateWorkbook(bytesOf(file ?? ''), list, date, parts, NO_WORK, compared);
   if ('bytes' in annotated) return annotated.bytes;
   error(`A new workbook was written, because ${list.file} could not be written into: ${annotated.refused}\n`);
-  return writeWorkbook(list, date, parts);
+  return writeWorkbook(list, date, parts, NO_WORK, compared);
 }
 
-async function textFor(format: 'table' | 'json' | 'csv', list: AuditedList): Promise<string> {
+async function textFor(format: 'table' | 'json' | 'csv', list: AuditedList, csv: CsvOptions): Promise<string> {
   if (format === 'table') return showTable(list);
   if (format === 'json') return `${JSON.stringify(toJson(list), null, 2)}\n`;
   const { writeCsv } = await import('../io/write/csv.ts');
-  return writeCsv(list);
+  return writeCsv(list, [], csv);
 }
 
 function isReached({ failOn }: Arguments, { totals }: AuditedList): boolean {
@@ -102,6 +132,10 @@ function isReached({ failOn }: Arguments, { totals }: AuditedList): boolean {
     marginal: totals.fails + totals.unknown + totals.marginal,
   };
   return at[failOn] > 0;
+}
+
+function rawFile(file: string): RawFile {
+  return readFile(bytesOf(file), basename(file));
 }
 
 function bytesOf(file: string): Uint8Array {

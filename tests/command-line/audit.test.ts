@@ -71,6 +71,7 @@ describe('exit code', () => {
     ['no list at all', [], 'Which list?'],
     ['an unknown format', [DEMO_CSV, '--format', 'pdf'], '--format is one of'],
     ['an unknown option', [DEMO_CSV, '--colour'], '--colour'],
+    ['plain CSV that is none', [DEMO_CSV, '--plain-csv'], '--format csv'],
     ['a workbook without a place to write it', [DEMO_CSV, '--format', 'xlsx'], '--out'],
   ] as const)('is 2 for %s, with one sentence', (_, args, sentence) => {
     const { status, stderr, stdout } = audit(...args);
@@ -156,5 +157,22 @@ describe('workbook and CSV output', () => {
     expect(heading).toMatch(/^Part number,Material,Thickness \(mm\),Qty,Row in file,Verdict/);
     expect(first).toMatch(/^NUT-M4-10-CS,DC01,1.5,4,2,holds/);
     expect(stdout).toContain('does not approve joints');
+  });
+
+  it('keeps formulas from starting in CSV, unless it is for a program that never calculates', () => {
+    const list = file('formula.csv', `${HEADINGS.replace('Qty', 'Qty,Note')}NUT-M4-10-CS,DC01,1.5,4,=1+1\n`);
+    expect(audit(list, '--format', 'csv').stdout).toContain(",'=1+1,2,holds");
+    expect(audit(list, '--format', 'csv', '--plain-csv').stdout).toContain(',=1+1,2,holds');
+    const panel = file('panel.csv', `${HEADINGS.replace('Qty', 'Qty,Panel')}NUT-M4-10-CS,DC01,1.5,4,=1+1\n`);
+    const press = ['--report', 'press', '--format', 'csv'];
+    expect(audit(panel, ...press).stdout).toContain("'=1+1");
+    expect(audit(panel, ...press, '--plain-csv').stdout).not.toContain("'=1+1");
+  });
+
+  it('has every row of the list in CSV', () => {
+    const list = file('rows.csv', `${HEADINGS}PANEL P1,DC01,1.5,1\nNUT-M4-10-CS,DC01,1.5,4\nTotal,,,5\n`);
+    const rows = audit(list, '--format', 'csv').stdout.split('\r\n');
+    expect(rows[2]).toMatch(/^NUT-M4-10-CS,DC01,1.5,4,3,holds/);
+    expect(rows[3]).toMatch(/^Total,,,5,4,total: not a fastener/);
   });
 });
