@@ -1,5 +1,6 @@
 import { createPartIndex } from './catalogue/find-part.ts';
-import { auditList, type Basis, type Watch } from './engine/audit-list.ts';
+import { auditList, type Watch } from './engine/audit-list.ts';
+import type { Basis } from './engine/basis.ts';
 import { buildList, type ListOptions } from './intake/build-list.ts';
 import type { AuditedList } from './model/audited.ts';
 import type { Catalogue } from './model/fastener.ts';

@@ -1,13 +1,7 @@
 import { createBasis } from '../core/audit.ts';
 import { importCatalogue } from '../core/catalogue/import.ts';
-import {
-  isLeftOut,
-  type JudgedList,
-  type JudgedRow,
-  judgeList,
-  judgeRow,
-  toAuditedList,
-} from '../core/engine/audit-list.ts';
+import { isLeftOut, type JudgedList, judgeList, piecesInProduct, toAuditedList } from '../core/engine/audit-list.ts';
+import type { JudgedRow } from '../core/engine/judge-rows.ts';
 import { buildList, type ListOptions } from '../core/intake/build-list.ts';
 import type { ColumnChoices } from '../core/intake/columns.ts';
 import { type HeadingSet, headingKey } from '../core/intake/heading-set.ts';
@@ -100,17 +94,19 @@ export function editCells(
   const known = new Set([...list.lines, ...list.others].map(({ row }) => row));
   const touched = new Set(cells.map(({ row }) => row).filter((row) => known.has(row)));
   const next = rejudge(judged, list, new Set([...touched, ...changedLines(judged.list, list)]));
-  const audited = toAuditedList(next);
+  const audited = toAuditedList(next, session);
   return {
     session: { ...session, edits: addEdits(session.edits, cells), judged: next, audited },
     rows: changedRows(session.audited, audited, touched),
   };
 }
 
-/** Rows whose line has become another: edited themselves, or taking the sheet of a panel that was. */
+/** Rows whose line or pieces have become others: edited themselves, or taking the sheet or the number of a panel that was. */
 function changedLines(before: HardwareList, after: HardwareList): readonly number[] {
   const former = new Map(before.lines.map((line) => [line.row, line]));
-  return after.lines.filter((line) => former.get(line.row) !== line).map(({ row }) => row);
+  const isSame = (line: Line) =>
+    former.get(line.row) === line && piecesInProduct(before, line) === piecesInProduct(after, line);
+  return after.lines.filter((line) => !isSame(line)).map(({ row }) => row);
 }
 
 function addEdits(before: readonly CellEdit[], cells: readonly CellEdit[]): readonly CellEdit[] {
@@ -128,18 +124,23 @@ function judge(
 }
 
 /** Judges the touched rows anew and keeps the rest. */
-function rejudge({ basis, rows, others }: JudgedList, list: HardwareList, touched: ReadonlySet<number>): JudgedList {
+function rejudge(
+  { basis, judgeRow, rows, others }: JudgedList,
+  list: HardwareList,
+  touched: ReadonlySet<number>,
+): JudgedList {
   const touchedLines = list.lines.filter(({ row }) => touched.has(row));
   const newRows: JudgedRow[] = [];
   const newOthers: OtherRow[] = list.others.filter(({ row }) => touched.has(row));
   for (const line of touchedLines) {
     const what = isLeftOut(line, basis.parts);
     if (what) newOthers.push(asOther(line, what));
-    else newRows.push(judgeRow(line, basis));
+    else newRows.push(judgeRow(line, piecesInProduct(list, line)));
   }
   return {
     list,
     basis,
+    judgeRow,
     rows: [...rows.filter(({ subject }) => !touched.has(subject.line.row)), ...newRows].sort(
       (a, b) => a.subject.line.row - b.subject.line.row,
     ),

@@ -36,11 +36,17 @@ export function runRule(rule: Rule, subject: Subject): Finding | null {
   }
 }
 
-/** One rule over the whole list: its findings by row. A throw makes every row unknown, as nobody knows which it would have named. */
+/** One rule over the whole list: its findings by row; rows with one judgement share its finding. A throw makes every row unknown, as nobody knows which it would have named. */
 export function runListRule(rule: ListRule, subjects: readonly Subject[]): ReadonlyMap<Subject, Finding> {
   try {
-    const judgements = [...rule.checkList(subjects)];
-    return new Map(judgements.map(([subject, judgement]) => [subject, toFinding(rule, judgement, subject)]));
+    const findings = new Map<Subject, Finding>();
+    const made = new Map<Judgement, Finding>();
+    for (const [subject, judgement] of rule.checkList(subjects)) {
+      const finding = made.get(judgement) ?? toFinding(rule, judgement, subject);
+      made.set(judgement, finding);
+      findings.set(subject, finding);
+    }
+    return findings;
   } catch (error) {
     const finding = brokenFinding(rule, error);
     return new Map(subjects.map((subject) => [subject, finding]));

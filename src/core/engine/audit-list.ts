@@ -1,26 +1,11 @@
 import type { PartIndex } from '../catalogue/find-part.ts';
-import type { AuditedLine, AuditedList, Remedy, Totals } from '../model/audited.ts';
-import type { Catalogue } from '../model/fastener.ts';
-import type { Finding } from '../model/finding.ts';
+import type { AuditedLine, AuditedList, Totals } from '../model/audited.ts';
 import type { Line } from '../model/line.ts';
 import type { HardwareList, OtherRow } from '../model/list.ts';
-import type { VERDICTS } from '../model/outcome.ts';
-import type { ShopSettings } from '../model/shop.ts';
-import { listRules, rules } from '../rules/index.ts';
-import type { Subject } from '../rules/rule.ts';
-import { auditLine, decide, runListRule } from './audit-line.ts';
+import { auditedLines } from './audited-lines.ts';
+import type { Basis } from './basis.ts';
 import { conflictNotices } from './conflict-notices.ts';
-import { prepare } from './prepare.ts';
-import { summariseFastener, summariseRequirement, summariseSheet } from './summarise.ts';
-
-/** What an audit rests on. */
-export interface Basis {
-  readonly parts: PartIndex;
-  readonly catalogues: readonly Catalogue[];
-  readonly shop: ShopSettings;
-  /** Finds parts that would hold instead, for rows that do not. */
-  readonly findRemedies?: (subject: Subject) => readonly Remedy[];
-}
+import { createRowJudge, type JudgedRow, type RowJudge } from './judge-rows.ts';
 
 /** Hooks into a long run. */
 export interface Watch {
@@ -35,17 +20,12 @@ export class Cancelled extends Error {
   override readonly name = 'Cancelled';
 }
 
-/** A row with what the rules over single rows say of it: all that is kept between edits. */
-export interface JudgedRow {
-  readonly subject: Subject;
-  readonly findings: readonly Finding[];
-  readonly remedies: readonly Remedy[];
-}
-
 /** A list with every row judged by itself: what a session keeps, and starts from when a cell changes. */
 export interface JudgedList {
   readonly list: HardwareList;
   readonly basis: Basis;
+  /** Judges further rows of this list, those that say the same as one before at no cost. */
+  readonly judgeRow: RowJudge;
   /** Fastener rows in file order. */
   readonly rows: readonly JudgedRow[];
   readonly others: readonly OtherRow[];
@@ -55,15 +35,16 @@ const ROWS_BETWEEN_REPORTS = 256;
 
 /** Judges every row by itself. Throws `Cancelled` when the watch says so. */
 export function judgeList(list: HardwareList, basis: Basis, watch: Watch = {}): JudgedList {
+  const judgeRow = createRowJudge(basis);
   const rows: JudgedRow[] = [];
   const others: OtherRow[] = [...list.others];
   list.lines.forEach((line, index) => {
     if (index % ROWS_BETWEEN_REPORTS === 0) report(index / list.lines.length, watch);
     const what = isLeftOut(line, basis.parts);
     if (what) others.push({ row: line.row, cells: line.cells, what });
-    else rows.push(judgeRow(line, basis));
+    else rows.push(judgeRow(line, piecesInProduct(list, line)));
   });
-  return { list, basis, rows, others: others.sort((a, b) => a.row - b.row) };
+  return { list, basis, judgeRow, rows, others: others.sort((a, b) => a.row - b.row) };
 }
 
 /** Judges the whole list, rows by themselves and together. Throws `Cancelled` when the watch says so. */
@@ -71,17 +52,19 @@ export function auditList(list: HardwareList, basis: Basis, watch: Watch = {}): 
   return toAuditedList(judgeList(list, basis, watch));
 }
 
-/** Adds what the rules over the whole list say, and counts. A row that nothing has changed for comes out as the same object. */
-export function toAuditedList({ list, basis, rows, others }: JudgedList): AuditedList {
-  const subjects = rows.map(({ subject }) => subject);
-  const added = listRules.map((rule) => runListRule(rule, subjects));
-  const lines = rows.map((row) =>
-    toAuditedLine(
-      row,
-      added.flatMap((findings) => findings.get(row.subject) ?? []),
-      list.relations.extended.get(row.subject.line.row) ?? null,
-    ),
-  );
+/** A list as judged before, for what has not changed since. */
+export interface Before {
+  readonly judged: JudgedList;
+  readonly audited: AuditedList;
+}
+
+/**
+ * Adds what the rules over the whole list say, and counts. A row that nothing has changed for since `before` comes out as the same
+ * object.
+ */
+export function toAuditedList(judged: JudgedList, before?: Before): AuditedList {
+  const { list, basis, others } = judged;
+  const lines = auditedLines(judged, before);
   return {
     file: list.file,
     sheet: list.sheet,
@@ -99,42 +82,9 @@ export function toAuditedList({ list, basis, rows, others }: JudgedList): Audite
   };
 }
 
-/** One row by the rules over single rows. Remedies are sought where those do not hold. */
-export function judgeRow(line: Line, basis: Basis): JudgedRow {
-  const subject = prepare(line, basis.parts, basis.shop);
-  const findings = auditLine(subject, rules);
-  const { verdict } = decide(findings);
-  return { subject, findings, remedies: verdict === 'holds' ? [] : (basis.findRemedies?.(subject) ?? []) };
-}
-
-/** Last outcome of each judged row, with the list findings and the quantity it was made with. */
-const made = new WeakMap<JudgedRow, { readonly added: string; readonly line: AuditedLine }>();
-
-function toAuditedLine(row: JudgedRow, added: readonly Finding[], extendedQuantity: number | null): AuditedLine {
-  const key = [extendedQuantity, ...added.map(({ rule, says, text }) => `${rule} ${says} ${text}`)].join('\n');
-  const before = made.get(row);
-  if (before?.added === key) return before.line;
-  const line = { ...auditedLine(row, added), extendedQuantity };
-  made.set(row, { added: key, line });
-  return line;
-}
-
-function auditedLine(
-  { subject, findings: own, remedies }: JudgedRow,
-  added: readonly Finding[],
-): Omit<AuditedLine, 'extendedQuantity'> {
-  const findings = added.length > 0 ? [...own, ...added] : own;
-  return {
-    row: subject.line.row,
-    line: subject.line,
-    ...decide(findings),
-    findings,
-    fastener: summariseFastener(subject),
-    sheet: summariseSheet(subject),
-    requires: summariseRequirement(subject),
-    quantity: subject.line.quantity.value,
-    remedies,
-  };
+/** Pieces of a row in the whole product; null where a quantity on the way cannot be used. */
+export function piecesInProduct({ relations }: HardwareList, { row }: Line): number | null {
+  return relations.extended.get(row) ?? null;
 }
 
 /**
@@ -147,8 +97,9 @@ export function isLeftOut(line: Line, parts: PartIndex): string | null {
 
 /** How many rows have each verdict. */
 export function totalsOf(lines: readonly AuditedLine[]): Totals {
-  const count = (verdict: (typeof VERDICTS)[number]) => lines.filter((line) => line.verdict === verdict).length;
-  return { holds: count('holds'), marginal: count('marginal'), fails: count('fails'), unknown: count('unknown') };
+  const totals = { holds: 0, marginal: 0, fails: 0, unknown: 0 };
+  for (const { verdict } of lines) totals[verdict] += 1;
+  return totals;
 }
 
 function report(share: number, { onProgress, isCancelled }: Watch): void {

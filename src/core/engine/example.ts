@@ -63,7 +63,8 @@ const CELLS: Readonly<Partial<Record<Role, string>>> = {
 const LENGTHS: ReadonlySet<string> = new Set(['thickness', 'hole', 'edge', 'spacing', 'bend', 'length']);
 
 /** A row built from cells by role, as if read from a list whose lengths are in mm. */
-export function exampleSubject({ cells, part, shop, unit }: Omit<Example, 'outcome' | 'says'>, row = 2): Subject {
+export function exampleSubject(example: Omit<Example, 'outcome' | 'says'>, row = 2): Subject {
+  const { cells, part, shop, unit, piecesByAssembly } = example;
   const all = Object.entries({ ...CELLS, ...cells });
   const columns = all.map(([role], index): Column => {
     const isLength = LENGTHS.has(role);
@@ -79,7 +80,8 @@ export function exampleSubject({ cells, part, shop, unit }: Omit<Example, 'outco
   const line = buildLine({ number: row, cells: all.map(([, text]) => text) }, columns);
   const fastener = part === null ? null : { ...EXAMPLE_PART, ...part };
   const near = line.partNumber.startsWith('EXAMPLE') ? ['EXAMPLE-NUT'] : [];
-  return subjectFor(line, fastener, { ...DEFAULT_SHOP, ...shop }, near);
+  const subject = subjectFor(line, fastener, { ...DEFAULT_SHOP, ...shop }, near);
+  return piecesByAssembly === undefined ? subject : { ...subject, pieces: piecesByAssembly };
 }
 
 /** What one rule says of an example; undefined where it does not apply. */

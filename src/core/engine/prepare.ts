@@ -4,6 +4,7 @@ import { type OrderedSheet, thinnest } from '../calc/thinnest.ts';
 import type { PartIndex } from '../catalogue/find-part.ts';
 import type { Fastener } from '../model/fastener.ts';
 import type { Line } from '../model/line.ts';
+import { Pairs } from '../model/pairs.ts';
 import type { AlloyEntry, SheetFamily } from '../model/sheet.ts';
 import type { ShopSettings } from '../model/shop.ts';
 import type { NamedGauge, ThicknessReading } from '../model/thickness.ts';
@@ -13,22 +14,62 @@ import type { Sheet, Subject } from '../rules/rule.ts';
 
 const NEAR_MISSES = 3;
 
-/** Joins a line with its catalogued part, with every sheet that its words could mean, and with the shop settings. */
-export function prepare(line: Line, parts: PartIndex, shop: ShopSettings): Subject {
-  const fastener = parts.find(line.partNumber);
-  if (fastener) return subjectFor(line, fastener, shop);
-  const fitting = parts.fitting(line.described, NEAR_MISSES).map((part) => part.partNumber);
-  return { ...subjectFor(line, null, shop, nearMisses(line.partNumber, parts)), fitting };
+/** What a part number leads to: the part on file, or what is near it. */
+export type JoinedPart = Pick<Subject, 'fastener' | 'near' | 'fitting' | 'metals'>;
+
+/** Joins the lines of one list with their parts and sheets; equal part numbers give the same object, and so do equal sheets. */
+export interface Joiner {
+  readonly partOf: (line: Line) => JoinedPart;
+  /** The line with its part, with every sheet that its words could mean, and with its pieces in the whole product. */
+  readonly subjectOf: (line: Line, part: JoinedPart, pieces: number | null) => Subject;
 }
 
-/** The same with the part given: for trying a substitute. */
+/** Keeps what it has joined for as long as it lives. */
+export function createJoiner(parts: PartIndex, shop: ShopSettings): Joiner {
+  const onFile = new Map<string, JoinedPart | null>();
+  const unlisted = new Pairs<string, Line['described'], JoinedPart>();
+  const sheets = new Pairs<Line['material'], ThicknessReading, readonly Sheet[]>();
+  const findPart = (partNumber: string) => {
+    const fastener = parts.find(partNumber);
+    return fastener && { fastener, near: [], fitting: [], metals: metalsOf(fastener) };
+  };
+  return {
+    partOf: (line) => {
+      const { partNumber, described } = line;
+      let part = onFile.get(partNumber);
+      if (part === undefined) {
+        part = findPart(partNumber);
+        onFile.set(partNumber, part);
+      }
+      return part ?? unlisted.get(partNumber, described, () => unlistedPart(line, parts));
+    },
+    subjectOf: (line, { fastener, near, fitting, metals }, pieces) => ({
+      line,
+      pieces,
+      fastener,
+      near,
+      fitting,
+      metals,
+      sheets: sheets.get(line.material, line.thickness, () => sheetsOf(line, shop)),
+      shop,
+    }),
+  };
+}
+
+function unlistedPart({ partNumber, described }: Line, parts: PartIndex): JoinedPart {
+  const fitting = parts.fitting(described, NEAR_MISSES).map((part) => part.partNumber);
+  return { fastener: null, near: nearMisses(partNumber, parts), fitting, metals: [] };
+}
+
+/** A line with the part given, counted by its own quantity: for trying a substitute. */
 export function subjectFor(
   line: Line,
   fastener: Fastener | null,
   shop: ShopSettings,
   near: readonly string[] = [],
 ): Subject {
-  return { line, fastener, near, fitting: [], metals: metalsOf(fastener), sheets: sheetsOf(line, shop), shop };
+  const pieces = line.quantity.value;
+  return { line, pieces, fastener, near, fitting: [], metals: metalsOf(fastener), sheets: sheetsOf(line, shop), shop };
 }
 
 /** What a part may be made of, by the catalogue's words. */

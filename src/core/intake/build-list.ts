@@ -1,17 +1,16 @@
 import type { Line } from '../model/line.ts';
 import type { Column, HardwareList, LengthUnit, OtherRow, PanelRow, Role } from '../model/list.ts';
 import type { Notice, RawFile, RawRow, RawTable, TextReading } from '../model/raw.ts';
-import { buildLine } from './build-line.ts';
+import { createLineReader } from './build-line.ts';
 import { type ColumnChoices, findColumns } from './columns.ts';
 import { findTable } from './find-table.ts';
 import { noticeColumns, noticeRows, noticeSheets } from './list-notices.ts';
-import { parseMaterial } from './material.ts';
 import { withoutOwnColumns } from './own-columns.ts';
 import { withoutOwnSheets } from './own-sheets.ts';
 import { panelRowsOf } from './panel-table.ts';
 import { fillMergedDown, joinHeadings } from './raw-rows.ts';
 import { PANEL_TABLE_ROW, relateRows } from './relate.ts';
-import { findOther } from './rows.ts';
+import { createOtherFinder } from './rows.ts';
 import { findSideTable, withoutSide } from './side-table.ts';
 import { spreadColumns } from './spread-columns.ts';
 
@@ -64,9 +63,9 @@ export function buildList(file: RawFile, options: ListOptions = {}): HardwareLis
 }
 
 function readLines(rows: readonly RawRow[], columns: readonly Column[], shifted: ReadonlySet<RawRow>): readonly Line[] {
-  const readMaterial = remember(parseMaterial);
+  const { read } = createLineReader(columns);
   return rows.map((row) => {
-    const line = buildLine(row, columns, readMaterial);
+    const line = read(row);
     return shifted.has(row) ? distrust(line) : line;
   });
 }
@@ -98,21 +97,35 @@ function sortRows(
   const roles = { ...Object.fromEntries(side.map(({ index }) => [index, 'other' as const])), ...chosen.roles };
   const choices = side.length > 0 ? { ...chosen, roles } : chosen;
   const first = findColumns(headings, columnTexts(headings, body), choices);
-  const rows = body.filter((row) => findOther(withoutSide(row, side), first) === null);
-  const columns = spreadColumns(findColumns(headings, columnTexts(headings, rows), choices), rows);
-  const others = body.flatMap((row): readonly OtherRow[] => {
+  const whats = findOthers(body, side, first);
+  const rows = body.filter((_, at) => whats[at] === null);
+  if (rows.length === body.length && side.length === 0)
+    return { columns: spreadColumns(first, rows), others: [], rows };
+  const second = findColumns(headings, columnTexts(headings, rows), choices);
+  const columns = spreadColumns(second, rows);
+  const settled = isSameColumns(first, second) ? whats : findOthers(body, side, columns);
+  const others = body.flatMap((row, at): readonly OtherRow[] => {
     const own = withoutSide(row, side);
     const isBeside = own !== row && own.cells.every((cell) => cell.trim() === '');
-    const what = isBeside ? PANEL_TABLE_ROW : findOther(own, columns);
+    const what = isBeside ? PANEL_TABLE_ROW : settled[at];
     return what ? [{ row: row.number, cells: row.cells, what }] : [];
   });
   const put = new Set(others.map(({ row }) => row));
   return { columns, others, rows: body.filter(({ number }) => !put.has(number)) };
 }
 
+function findOthers(body: readonly RawRow[], side: readonly Column[], columns: readonly Column[]) {
+  const whatIs = createOtherFinder(columns);
+  return body.map((row) => whatIs(withoutSide(row, side)));
+}
+
+function isSameColumns(one: readonly Column[], other: readonly Column[]): boolean {
+  return one.every(({ role, heading }, at) => role === other[at]?.role && heading === other[at].heading);
+}
+
 function columnTexts(headings: readonly string[], rows: readonly RawRow[]): readonly (readonly string[])[] {
   return headings.map((_, index) =>
-    rows.map(({ cells, flags }) => (hasText(flags?.[index]) ? (cells[index] ?? '') : '')),
+    rows.map(({ cells, flags }) => (flags && !hasText(flags[index]) ? '' : (cells[index] ?? ''))),
   );
 }
 
@@ -122,18 +135,9 @@ function concerns(table: RawTable): (notice: Notice) => boolean {
   return ({ sheet }) => sheet === undefined || sheet === table.name;
 }
 
-function remember<T>(parse: (text: string) => T): (text: string) => T {
-  const known = new Map<string, T>();
-  return (text) => {
-    const reading = known.get(text) ?? parse(text);
-    known.set(text, reading);
-    return reading;
-  };
-}
-
 /** More filled cells than headings in a text file: a comma inside an unquoted cell has pushed the rest to the right. */
 export function isShifted({ cells }: RawRow, width: number): boolean {
-  return cells.slice(width).some((cell) => cell.trim() !== '');
+  return cells.length > width && cells.slice(width).some((cell) => cell.trim() !== '');
 }
 
 /** The line without its facts, because nobody knows which cell is which. */

@@ -1,5 +1,6 @@
 import type { Role } from '../model/list.ts';
 import type { HeadingReading } from './headings.ts';
+import { rememberText } from './remember.ts';
 import { OPEN_WORDS, PRESS_IN_WORDS } from './row-words.ts';
 import { seemsToBe } from './rows.ts';
 
@@ -8,10 +9,11 @@ import { seemsToBe } from './rows.ts';
  * names or stock numbers, "Units" may head counts or words. A heading that settles it, or an empty column, keeps its role.
  */
 export function fitRole(found: HeadingReading | null, heading: string, texts: readonly string[]): Role {
+  const fitter = found && (found.sure ? FITTERS_OF_SURE : FITTERS)[found.role];
+  if (!fitter && (found || heading.trim() !== '')) return found?.role ?? 'other';
   const filled = texts.filter((text) => text.trim() !== '');
   if (filled.length === 0) return found?.role ?? 'other';
-  if (!found) return heading.trim() === '' && most(filled, isDotted) ? 'index' : 'other';
-  const fitter = (found.sure ? FITTERS_OF_SURE : FITTERS)[found.role];
+  if (!found) return most(filled, isDotted) ? 'index' : 'other';
   return fitter?.(filled, found.words) ?? found.role;
 }
 
@@ -50,8 +52,16 @@ const FITTERS_OF_SURE: Partial<Record<Role, Fitter>> = {
 const GENERAL =
   /^(?:(?:(?:clinch|press in|self clinching) )?(?:part|item|article|reference|fastener|nut|stud|standoff|insert|screw|pin|spacer)|component|model|code)$/;
 
+/** More than half of the texts; looks no further than to where that is settled, and at each text once. */
 function most(texts: readonly string[], test: (text: string) => boolean): boolean {
-  return texts.filter((text) => test(text.trim())).length * 2 > texts.length;
+  const passes = rememberText((text) => test(text.trim()));
+  let passed = 0;
+  for (const [at, text] of texts.entries()) {
+    if (passes(text)) passed += 1;
+    if (passed * 2 > texts.length) return true;
+    if ((passed + texts.length - at - 1) * 2 <= texts.length) return false;
+  }
+  return false;
 }
 
 const isPosition = (text: string) => /^\(?\d{1,4}(?:\.\d{1,3})*[.)]?$|^[A-Z]$/i.test(text);

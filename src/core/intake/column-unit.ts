@@ -1,5 +1,6 @@
 import type { LengthUnit } from '../model/list.ts';
 import { parseLength } from '../units/length.ts';
+import { rememberText } from './remember.ts';
 import { isInSpan, type SizeRole, WRITTEN_SPANS } from './size-spans.ts';
 
 /** The unit of bare numbers in one column. */
@@ -87,18 +88,20 @@ interface BareNumber {
 }
 
 function bareNumbers(texts: readonly string[]): BareNumber[] {
-  return texts.flatMap((cell) => {
+  const read = rememberText((cell): BareNumber[] => {
     const text = nominalText(cell);
     const length = parseLength(text);
     return length?.unit === null && length.value > 0 ? [{ text, value: length.value, fraction: length.fraction }] : [];
   });
+  return texts.flatMap(read);
 }
 
 function writtenUnits(texts: readonly string[]): LengthUnit[] {
-  return texts.flatMap((cell) => {
+  const read = rememberText((cell): LengthUnit[] => {
     const unit = parseLength(nominalText(cell))?.unit;
     return unit === 'mm' || unit === 'in' ? [unit] : [];
   });
+  return texts.flatMap(read);
 }
 
 // The number without its tolerance and without a sign or label in front.

@@ -35,15 +35,14 @@ interface Claim {
   readonly heading: string;
   readonly role: Role;
   readonly strength: 'chosen' | 'sure' | 'unsure';
-  readonly filled: number;
+  readonly texts: readonly string[];
 }
 
 function guess(heading: string, index: number, texts: readonly string[], chosen: Role | undefined): Claim {
-  const filled = texts.filter((text) => text.trim() !== '').length;
-  if (chosen) return { index, heading, role: chosen, strength: 'chosen', filled };
+  if (chosen) return { index, heading, role: chosen, strength: 'chosen', texts };
   const found = findRole(heading);
   const role = fitRole(found, heading, texts);
-  return { index, heading, role, strength: found?.sure && role === found.role ? 'sure' : 'unsure', filled };
+  return { index, heading, role, strength: found?.sure && role === found.role ? 'sure' : 'unsure', texts };
 }
 
 /** Gives each role to one column and what is left to the next best reading. */
@@ -70,14 +69,20 @@ const SHEET_WORDS = /sheet|sht|panel|base|pnl|plate|parent|host|blech|tôle|板/
 function pickWinner(role: Role, claims: readonly Claim[], all: readonly Claim[]): Claim | null {
   const chosen = claims.find(({ strength }) => strength === 'chosen');
   if (chosen || role === 'other') return chosen ?? null;
-  const filled = claims.filter((claim) => claim.filled > 0);
+  if (claims.length === 1) return claims[0] ?? null;
+  const filled = claims.filter(({ texts }) => texts.some(isFilled));
   const present = filled.length > 0 ? filled : claims;
   const sure = present.filter(({ strength }) => strength === 'sure');
   const rivals = sure.length > 0 ? sure : present;
   if (role === 'material' && rivals.length > 1) return pickSheetMaterial(rivals, all);
   const fastener = role === 'partNumber' ? rivals.find(({ heading }) => namesFastener(heading)) : undefined;
   if (fastener) return fastener;
-  return rivals.reduce((best, claim) => (claim.filled > best.filled ? claim : best));
+  const filledIn = new Map(rivals.map((claim) => [claim, claim.texts.filter(isFilled).length]));
+  return rivals.reduce((best, claim) => ((filledIn.get(claim) ?? 0) > (filledIn.get(best) ?? 0) ? claim : best));
+}
+
+function isFilled(text: string): boolean {
+  return text.trim() !== '';
 }
 
 /**

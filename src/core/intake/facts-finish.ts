@@ -1,4 +1,5 @@
 import type { FinishKind } from '../model/facts.ts';
+import { rememberSome } from '../model/remember.ts';
 import { isDeniedBefore } from './facts-negation.ts';
 import { FINISH_WORDS, PLAIN } from './finish-words.ts';
 
@@ -10,7 +11,10 @@ export interface NamedFinish {
 }
 
 /** Every finish that a text names, in the order of the text; those that it denies ("unpainted", "no plating") are left out. */
-export function findFinishes(text: string): readonly NamedFinish[] {
+export const findFinishes: (text: string) => readonly NamedFinish[] = rememberSome(readFinishWords);
+
+function readFinishWords(text: string): readonly NamedFinish[] {
+  if (!/\p{L}/u.test(text)) return [];
   let rest = text;
   const found = FINISH_WORDS.flatMap(({ kind, pattern }) => {
     const matches = [...rest.matchAll(pattern)];

@@ -2,7 +2,7 @@ import type { Line } from '../model/line.ts';
 import type { Column, OtherRow, PanelRow } from '../model/list.ts';
 import type { Disputed, MaterialReading, TakenFrom } from '../model/sheet.ts';
 import type { ThicknessReading } from '../model/thickness.ts';
-import { withSheet } from './build-line.ts';
+import { createLineReader } from './build-line.ts';
 import { contradicts, differ, hasMaterial, hasThickness } from './panel-agreement.ts';
 import { createPanelSources } from './panel-sources.ts';
 import { isSheetPart } from './sheet-part.ts';
@@ -24,13 +24,14 @@ export interface SheetSources {
 export function inheritSheets(lines: readonly Line[], sources: SheetSources): readonly Line[] {
   if (!lines.some(isSilent)) return lines;
   const stepsFor = createPanelSources(lines, sources);
+  const { withSheet } = createLineReader(sources.columns);
   return lines.map((line) => {
     if (!isSilent(line) || isSheetPart(line)) return line;
     const steps = stepsFor(line);
     const material = takeMaterial(line, steps);
     const thickness = takeThickness({ ...line, material }, steps);
     if (material === line.material && thickness === line.thickness) return line;
-    return sameAsBefore(line, material, thickness, () => withSheet(line, sources.columns, material, thickness));
+    return sameAsBefore(line, material, thickness, () => withSheet(line, material, thickness));
   });
 }
 

@@ -2,7 +2,7 @@ import type { RawRow, RawTable } from '../model/raw.ts';
 
 /** Headings of the columns that we put beside a list when it is exported; units in brackets may follow. */
 const OWN_HEADING =
-  /^(?:row in file|verdict|what decides it|sheet understood|sheet|thinnest from the mill|minimum sheet|hole required|edge required|hardness margin|would hold instead)(?: \((?:mm|in|hrb points)\))?$/i;
+  /^(?:row in file|verdict|conceded|what decides it|sheet understood|sheet|thinnest from the mill|minimum sheet|hole required|edge required|hardness margin|would hold instead)(?: \((?:mm|in|hrb points)\))?$/i;
 /** The one that no list has of its own accord. */
 const MARK = 'what decides it';
 const FEWEST = 3;

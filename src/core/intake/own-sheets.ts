@@ -8,6 +8,7 @@ const FIRST_ROWS: Readonly<Record<string, readonly string[]>> = {
   questions: ['No.', 'Panel', 'Rows', 'Part numbers', 'Question'],
   concessions: ['Row in file', 'Part number', 'Outcome', 'Check'],
   changes: ['When (UTC)', 'By', 'What'],
+  compare: ['Compared', 'Before', 'After', 'Difference'],
   basis: ['List'],
 };
 

@@ -1,6 +1,6 @@
 import type { Column, PanelRow, Role } from '../model/list.ts';
 import type { RawFile, RawRow, RawTable } from '../model/raw.ts';
-import { buildLine } from './build-line.ts';
+import { createLineReader } from './build-line.ts';
 import { findColumns } from './columns.ts';
 import { findRole } from './headings.ts';
 import { isFastenerRow, partNames } from './sheet-part.ts';
@@ -46,7 +46,7 @@ export function readPanelRows(
   columns: readonly Column[],
   sheet?: string,
 ): readonly PanelRow[] {
-  const lines = rows.map((row) => buildLine(row, columns));
+  const lines = rows.map(createLineReader(columns).read);
   if (lines.some((line) => isFastenerRow(line))) return [];
   return lines.flatMap(({ row, panel, partNumber, description, material, thickness }) => {
     const found = [nameKey(panel), ...partNames(partNumber)].filter(Boolean);

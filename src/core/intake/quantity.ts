@@ -13,6 +13,11 @@ export function parseQuantity(text: string): QuantityReading {
   return { text, how: Number.isInteger(value) ? 'whole' : 'not-whole', value };
 }
 
+/** Pieces that can be ordered: a whole number above zero, else null. */
+export function countable(pieces: number | null): number | null {
+  return pieces !== null && Number.isSafeInteger(pieces) && pieces > 0 ? pieces : null;
+}
+
 const BLANK = /^(?:[-‐-―−]*|n\/?a|none)$/i;
 
 /** Words for single pieces; a set, pair or pack is none, because its content is not said. */

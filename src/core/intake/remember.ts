@@ -1,19 +1,29 @@
-/** Texts that are kept; enough for the different rows of one long list. */
-const MOST = 4000;
+import { createNumbers, numberTuples, type TupleNumbers } from '../model/numbers.ts';
 
-/**
- * The same pure function of some cells, worked out once for cells that say the same: rows of one part repeat panel after panel. When
- * too much is kept, it starts anew.
- */
-export function rememberCells<Cells extends object, T>(read: (cells: Cells) => T): (cells: Cells) => T {
+/** The same pure function of a text, worked out once for each text while it lives: for the cells of one list. */
+export function rememberText<T>(read: (text: string) => T): (text: string) => T {
   const known = new Map<string, T>();
-  return (cells) => {
-    const key = JSON.stringify(cells);
-    const before = known.get(key);
-    if (before !== undefined) return before;
-    if (known.size >= MOST) known.clear();
-    const reading = read(cells);
-    known.set(key, reading);
+  return (text) => {
+    let reading = known.get(text);
+    if (reading === undefined) {
+      reading = read(text);
+      known.set(text, reading);
+    }
     return reading;
+  };
+}
+
+/** The same of several texts: rows of one part repeat panel after panel. */
+export function rememberTexts<Texts extends readonly string[], T>(
+  read: (...texts: Texts) => T,
+): (...texts: Texts) => T {
+  const numberOf = createNumbers<string>();
+  const known: T[] = [];
+  let together: TupleNumbers | undefined;
+  return (...texts) => {
+    together ??= numberTuples(texts.length);
+    const at = together(texts.map(numberOf));
+    if (at === known.length) known.push(read(...texts));
+    return known[at] as T;
   };
 }

@@ -1,6 +1,7 @@
 import type { Column, Role } from '../model/list.ts';
 import type { RawRow } from '../model/raw.ts';
 import { foldText } from './heading-text.ts';
+import { rememberText } from './remember.ts';
 import {
   EXAMPLE_START,
   GROUP_START,
@@ -18,14 +19,27 @@ import { findThreads } from './thread-words.ts';
  * What a row under the headings is when it is no part of the list whatever the catalogue says: "heading", "total",
  * "section", "note", "example", "empty row". Null for a row to be judged; in doubt null.
  */
+export type OtherFinder = (row: RawRow) => string | null;
+
+/** Tells the other rows of a list with those columns; it keeps what it has seen in each column for as long as it lives. */
+export function createOtherFinder(columns: readonly Column[]): OtherFinder {
+  const cellsOf = createCellFinder(columns);
+  const isPlainly = createPlainTest(columns);
+  return (row) => {
+    if (isPlainly(row)) return null;
+    const filled = cellsOf(row);
+    if (isRepeatedHeading(filled)) return 'heading';
+    if (isTotal(filled)) return 'total';
+    if (EXAMPLE_START.test(filled[0]?.text ?? '')) return 'example';
+    if (!hasSubstance(filled)) return has(filled, 'quantity') || has(filled, 'price') ? 'total' : 'empty row';
+    if (isNote(filled)) return 'note';
+    return isSection(filled) ? 'section' : null;
+  };
+}
+
+/** The same for one row by itself. */
 export function findOther(row: RawRow, columns: readonly Column[]): string | null {
-  const filled = filledCells(row, columns);
-  if (isRepeatedHeading(filled)) return 'heading';
-  if (isTotal(filled)) return 'total';
-  if (EXAMPLE_START.test(filled[0]?.text ?? '')) return 'example';
-  if (!hasSubstance(filled)) return has(filled, 'quantity') || has(filled, 'price') ? 'total' : 'empty row';
-  if (isNote(filled)) return 'note';
-  return isSection(filled) ? 'section' : null;
+  return createOtherFinder(columns)(row);
 }
 
 /**
@@ -54,21 +68,81 @@ function takeThings(text: string, things: readonly OtherThing[]): { what: string
   return { what, rest };
 }
 
+/**
+ * Whether a row is to be judged, seen at a glance: it names a part, and most of its cells begin like a word or number that is not their
+ * heading. False leaves it to a closer look.
+ */
+function createPlainTest(columns: readonly Column[]): (row: RawRow) => boolean {
+  const headings = columns.map(({ heading }) => foldText(heading).charCodeAt(0));
+  const part = columns.find(({ role }) => role === 'partNumber')?.index ?? -1;
+  const isLabel = rememberText((text) => TOTAL.test(text.replace(/\s+/g, ' ').trim()));
+  return ({ cells, flags }) => {
+    if (flags) return false;
+    let first = 0;
+    let [filled, plain] = [0, 0];
+    for (let index = 0; index < cells.length; index++) {
+      const cell = cells[index] ?? '';
+      if (cell === '') continue;
+      filled += 1;
+      const letter = plainLetter(cell);
+      if (filled === 1) first = letter;
+      if (letter !== 0 && letter !== headings[index]) plain += 1;
+    }
+    const isExample = first === 0 || first === LETTER_B || first === LETTER_E;
+    if (isExample || plain < FEW || filled >= 2 * plain) return false;
+    const partNumber = cells[part] ?? '';
+    return plainLetter(partNumber) !== 0 && !isLabel(partNumber);
+  };
+}
+
+/** Enough cells that a row is neither a note nor a title beside its number and level. */
+const FEW = 4;
+const [LETTER_B, LETTER_E, LETTER_N] = ['b', 'e', 'n'].map((letter) => letter.charCodeAt(0));
+
+/** The small letter or digit that a cell begins with; 0 for any other sign, and for what may stand for nothing ("n/a"). */
+function plainLetter(cell: string): number {
+  const code = cell.charCodeAt(0);
+  if (code >= 0x30 && code <= 0x39) return code;
+  const small = code | 0x20;
+  const isLetter = code < 0x80 && small >= 0x61 && small <= 0x7a;
+  return isLetter && !(small === LETTER_N && cell.length <= 4) ? small : 0;
+}
+
 interface FilledCell {
   readonly text: string;
   readonly role: Role;
-  readonly heading: string;
+  readonly isHeading: boolean;
 }
 
 const PLACEHOLDER = /^(?:[-‐-―−.]*|n\/?a)$/i;
 
-function filledCells({ cells, flags }: RawRow, columns: readonly Column[]): readonly FilledCell[] {
-  return cells.flatMap((cell, index) => {
+function createCellFinder(columns: readonly Column[]): (row: RawRow) => readonly FilledCell[] {
+  const readers = columns.map((column) => rememberText(createCellReader(column)));
+  const readBeyond = createCellReader({ role: 'other', heading: '' });
+  return ({ cells, flags }) => {
+    const filled: FilledCell[] = [];
+    for (const [index, text] of cells.entries()) {
+      const cell = text === '' ? null : (readers[index] ?? readBeyond)(text);
+      if (cell && flags?.[index] !== 'merged') filled.push(cell);
+    }
+    return filled;
+  };
+}
+
+/** Null: the cell holds nothing, or a sign for it. */
+function createCellReader({ role, heading }: Pick<Column, 'role' | 'heading'>): (cell: string) => FilledCell | null {
+  const folded = foldText(heading);
+  return (cell) => {
     const text = cell.replace(/\s+/g, ' ').trim();
-    if (PLACEHOLDER.test(text) || flags?.[index] === 'merged') return [];
-    const column = columns[index];
-    return [{ text, role: column?.role ?? 'other', heading: column?.heading ?? '' }];
-  });
+    if (PLACEHOLDER.test(text)) return null;
+    return { text, role, isHeading: heading !== '' && isFoldedTo(folded, text) };
+  };
+}
+
+/** Folding leaves plain text as long as it is, which settles most cells at a glance. */
+function isFoldedTo(folded: string, text: string): boolean {
+  const isPlain = /^[\x20-\x7e]*$/.test(text);
+  return (!isPlain || text.length === folded.length) && foldText(text) === folded;
 }
 
 function has(filled: readonly FilledCell[], role: Role): boolean {
@@ -80,17 +154,17 @@ function textOf(filled: readonly FilledCell[], role: Role): string {
 }
 
 function isRepeatedHeading(filled: readonly FilledCell[]): boolean {
-  const same = filled.filter(({ text, heading }) => heading !== '' && foldText(text) === foldText(heading)).length;
+  let same = 0;
+  for (const { isHeading } of filled) if (isHeading) same += 1;
   return same > 0 && same * 2 >= filled.length && (same >= 2 || filled.length === 1);
 }
 
 /** A label of a sum in any column, on a row that names no part beside it. */
 function isTotal(filled: readonly FilledCell[]): boolean {
-  const label = filled.find(({ text }) => TOTAL.test(text));
-  if (!label) return false;
   const part = textOf(filled, 'partNumber');
+  if (part !== '') return TOTAL.test(part);
   const description = textOf(filled, 'description');
-  return TOTAL.test(part) || (part === '' && (description === '' || TOTAL.test(description)));
+  return (description === '' || TOTAL.test(description)) && filled.some(({ text }) => TOTAL.test(text));
 }
 
 /** Columns that are often filled down over rows with nothing in them. */
@@ -100,10 +174,11 @@ const FILLED_DOWN: ReadonlySet<Role> = new Set(['level', 'unit', 'price', 'stock
 const AT_THE_EDGE: ReadonlySet<Role> = new Set(['level', 'index', 'quantity']);
 
 function hasSubstance(filled: readonly FilledCell[]): boolean {
+  if (filled.some(({ role }) => role !== 'other' && !FILLED_DOWN.has(role))) return true;
   if (has(filled, 'index') && has(filled, 'quantity')) return true;
   return filled.some(({ role, text }) => {
     if (FILLED_DOWN.has(role)) return AT_THE_EDGE.has(role) && isWords(text);
-    return role !== 'other' || /\p{L}/u.test(text);
+    return /\p{L}/u.test(text);
   });
 }
 
@@ -115,10 +190,10 @@ const FACTS: readonly Role[] = ['quantity', 'material', 'thickness', 'hole', 'th
 
 /** A sentence on its own: it says nothing in the columns of facts and has no part number beside it. */
 function isNote(filled: readonly FilledCell[]): boolean {
+  if (filled.length > 3) return false;
   const longest = filled.reduce((a, b) => (b.text.length > a.text.length ? b : a));
   const others = filled.filter((cell) => cell !== longest);
   if (others.some(({ role }) => role === 'partNumber' || FACTS.includes(role))) return false;
-  if (filled.length > 3) return false;
   const wordCount = longest.text.split(' ').length;
   if (filled.length <= 2 && NOTE_START.test(filled[0]?.text ?? '')) return true;
   const isLone = others.length === 0 || longest.role !== 'description';

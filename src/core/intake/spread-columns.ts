@@ -19,6 +19,7 @@ function lastOf({ index }: Column, columns: readonly Column[], rows: readonly Ra
     (column, at) => at > index && !(column.role === 'other' && column.heading.trim() === ''),
   );
   const last = (next < 0 ? columns.length : next) - 1;
+  if (last <= index) return index;
   const places = rows.map(({ cells }) =>
     cells.slice(index, last + 1).flatMap((cell, at) => (cell.trim() === '' ? [] : [at])),
   );

@@ -1,4 +1,5 @@
 import type { LengthUnit } from '../model/list.ts';
+import { rememberText } from './remember.ts';
 
 const METRIC = /(?<![\p{L}\d])M ?(?:1[.,]6|2[.,]5|3[.,]5|[2-9]|1[0-2468]|2[04])(?![\d.,]*\d)(?!\p{L}(?<![xX]))/giu;
 const INCH = new RegExp(
@@ -26,7 +27,8 @@ const MAJORITY = 0.75;
 /** The system that most threads in the texts belong to; null when there are none or they are mixed. */
 export function threadSystem(texts: Iterable<string>): LengthUnit | null {
   const seen = { mm: 0, in: 0 };
-  for (const text of texts) for (const system of findThreads(text)) seen[system]++;
+  const threadsIn = rememberText(findThreads);
+  for (const text of texts) for (const system of threadsIn(text)) seen[system]++;
   const all = seen.mm + seen.in;
   if (all === 0) return null;
   if (seen.mm / all >= MAJORITY) return 'mm';

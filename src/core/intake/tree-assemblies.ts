@@ -21,12 +21,13 @@ function assemblyColumns(rows: readonly TreeRow[], columns: readonly Column[]): 
   const named = namesOf(rows);
   const found = columns.flatMap(({ index, heading, role }) => {
     if (role !== 'quantity' && role !== 'other') return [];
+    const name = assemblyName(heading);
+    const row = named.get(nameKey(name ?? heading)) ?? null;
+    if (row === null && name === null) return [];
     const texts = rows.map(({ cells }) => parseQuantity(cells[index] ?? ''));
     const filled = texts.filter(({ how }) => how !== 'blank');
     if (filled.length === 0 || filled.filter(({ value }) => value !== null).length * 2 <= filled.length) return [];
-    const name = assemblyName(heading);
-    const row = named.get(nameKey(name ?? heading)) ?? null;
-    return row !== null || name !== null ? [{ index, row }] : [];
+    return [{ index, row }];
   });
   const onList = found.filter(({ row }) => row !== null);
   return onList.length === found.length || isSummed(rows, columns, found) ? found : onList;
@@ -54,9 +55,9 @@ function sumOf(cells: readonly string[], parts: readonly AssemblyColumn[]): numb
 function namesOf(rows: readonly TreeRow[]): ReadonlyMap<string, number | null> {
   const named = new Map<string, number | null>();
   for (const { row, partNumber, description } of rows) {
-    for (const key of new Set([nameKey(partNumber), nameKey(description)])) {
-      if (key) named.set(key, named.has(key) ? null : row);
-    }
+    const [part, words] = [nameKey(partNumber), nameKey(description)];
+    if (part) named.set(part, named.has(part) ? null : row);
+    if (words && words !== part) named.set(words, named.has(words) ? null : row);
   }
   return named;
 }

@@ -1,4 +1,5 @@
 import type { QuantityReading } from '../model/line.ts';
+import { rememberSome } from '../model/remember.ts';
 
 /** What the tree needs to know of a row. */
 export interface TreeRow {
@@ -35,7 +36,9 @@ export interface AssemblyColumn {
 }
 
 /** A part number, name or number for comparing: case and spaces make no difference. '' for a sign of absence. */
-export function nameKey(text: string): string {
+export const nameKey: (text: string) => string = rememberSome(readNameKey);
+
+function readNameKey(text: string): string {
   const key = text.normalize('NFKC').replace(/\s+/g, '').toUpperCase();
   return /^(?:[-‐-―−.]*|N\/?A|NONE)$/.test(key) ? '' : key;
 }

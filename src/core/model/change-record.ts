@@ -26,6 +26,8 @@ export interface WorkRecord {
   readonly concessions: readonly Concession[];
   /** Oldest first. */
   readonly changes: readonly ChangeRecord[];
+  /** Rows in the order in which the user presses them; left out: as suggested. */
+  readonly pressOrder?: readonly number[];
 }
 
 export const NO_WORK: WorkRecord = { concessions: [], changes: [] };

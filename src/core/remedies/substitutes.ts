@@ -1,10 +1,13 @@
 import type { PartIndex } from '../catalogue/find-part.ts';
 import { holdsThroughout } from '../engine/audit-line.ts';
-import { subjectFor } from '../engine/prepare.ts';
+import type { Basis } from '../engine/basis.ts';
+import { metalsOf } from '../engine/prepare.ts';
+import { addTo } from '../intake/tree-row.ts';
 import type { Remedy } from '../model/audited.ts';
 import type { Fastener } from '../model/fastener.ts';
+import type { Finding } from '../model/finding.ts';
 import type { Line } from '../model/line.ts';
-import type { Subject } from '../rules/rule.ts';
+import type { Rule, Subject } from '../rules/rule.ts';
 import { type Change, changeBetween } from './change.ts';
 import { swapRules, tryList } from './trial.ts';
 
@@ -14,20 +17,18 @@ const MOST = 5;
 /**
  * Parts of the same kind, thread and length that hold in the row's sheet, the smallest change first, unstocked ones last. Each
  * has passed every check against that row. None for a part that is not on file: there is nothing to measure a change from.
- * Rows that say the same are sought for once.
  */
-export function createSubstituteFinder(parts: PartIndex): (subject: Subject) => readonly Remedy[] {
+export function createSubstituteFinder(parts: PartIndex): NonNullable<Basis['findRemedies']> {
   const ranked = new Map<Fastener, readonly Substitute[]>();
-  const found = new Map<string, readonly Remedy[]>();
-  return (subject) => {
+  const byShape = new Map<string, Fastener[]>();
+  for (const part of parts.all) addTo(byShape, shapeOf(part), part);
+  return (subject, findings) => {
     const listed = subject.fastener;
     if (!listed) return [];
-    const key = `${listed.partNumber}|${factsKey(subject.line)}`;
-    const substitutes = ranked.get(listed) ?? rankedSubstitutes(listed, parts);
-    const remedies = found.get(key) ?? findSubstitutes(listed, substitutes, subject);
+    const alike = byShape.get(shapeOf(listed)) ?? [];
+    const substitutes = ranked.get(listed) ?? rankedSubstitutes(listed, { all: alike });
     ranked.set(listed, substitutes);
-    found.set(key, remedies);
-    return remedies;
+    return findSubstitutes(listed, substitutes, subject, likeliestFirst(findings));
   };
 }
 
@@ -38,7 +39,7 @@ export interface Substitute {
 }
 
 /** Parts of the same kind, thread and length, whether they hold or not: the smallest change first, unstocked ones last. */
-export function rankedSubstitutes(listed: Fastener, { all }: PartIndex): readonly Substitute[] {
+export function rankedSubstitutes(listed: Fastener, { all }: Pick<PartIndex, 'all'>): readonly Substitute[] {
   const shape = shapeOf(listed);
   return all
     .filter((part) => part !== listed && part.supersededBy === null && shapeOf(part) === shape)
@@ -46,11 +47,24 @@ export function rankedSubstitutes(listed: Fastener, { all }: PartIndex): readonl
     .sort(byLeastChange);
 }
 
-function findSubstitutes(listed: Fastener, substitutes: readonly Substitute[], subject: Subject): readonly Remedy[] {
+/** The rules in an order that is soon done with a part that does not hold: what the listed part fails by, most others fail by too. */
+function likeliestFirst(findings: readonly Finding[]): readonly Rule[] {
+  const failed = new Set(
+    findings.filter(({ outcome }) => outcome !== 'holds' && outcome !== 'note').map(({ rule }) => rule),
+  );
+  return [...swapRules.filter(({ id }) => failed.has(id)), ...swapRules.filter(({ id }) => !failed.has(id))];
+}
+
+function findSubstitutes(
+  listed: Fastener,
+  substitutes: readonly Substitute[],
+  subject: Subject,
+  ordered: readonly Rule[],
+): readonly Remedy[] {
   const found: Remedy[] = [];
   for (const { part, change } of substitutes) {
     if (found.length === MOST) break;
-    if (holds(part, subject)) found.push(toRemedy(part, change, listed));
+    if (holds(part, subject, ordered)) found.push(toRemedy(part, change, listed));
   }
   return found;
 }
@@ -67,9 +81,11 @@ function shapeOf({ kind, thread, lengthMm }: Fastener): string {
 }
 
 /** By every check of single rows, and by what those over the list say of the row alone (its own spacing). */
-function holds(part: Fastener, { line, shop }: Subject): boolean {
-  const subject = subjectFor(line, part, shop);
-  const isHeld = holdsThroughout(subject, swapRules);
+function holds(part: Fastener, listed: Subject, ordered: readonly Rule[]): boolean {
+  const { line } = listed;
+  const own = { fastener: part, metals: metalsOf(part), near: [], fitting: [], pieces: line.quantity.value };
+  const subject = { ...listed, ...own };
+  const isHeld = holdsThroughout(subject, ordered);
   return isHeld && (tryList([subject], new Set([line.row])).get(line.row) ?? 'holds') === 'holds';
 }
 

@@ -29,6 +29,8 @@ export interface Sheet {
 /** One row with everything that belongs to it: what rules look at. */
 export interface Subject {
   readonly line: Line;
+  /** Pieces in the whole product, through every level of the list; null where a quantity on the way cannot be used. */
+  readonly pieces: number | null;
   /** The catalogued part; null when the part number is not on file. */
   readonly fastener: Fastener | null;
   /** Part numbers on file that look like an unlisted one. */
@@ -51,6 +53,8 @@ export interface Example {
   /** What the catalogue says of the part, over a complete example part; null: the part is not on file. */
   readonly part?: Partial<Fastener> | null;
   readonly shop?: Partial<ShopSettings>;
+  /** Pieces that columns of single assemblies give the row; else its own quantity counts. */
+  readonly piecesByAssembly?: number;
   readonly outcome: Outcome;
   /** Key of the text that the rule must choose. */
   readonly says: string;

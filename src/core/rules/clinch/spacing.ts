@@ -1,6 +1,8 @@
 import { isAtLeast } from '../../calc/closeness.ts';
 import type { Fastener } from '../../model/fastener.ts';
 import type { Judgement } from '../../model/finding.ts';
+import type { DistanceReading } from '../../model/line.ts';
+import { Pairs } from '../../model/pairs.ts';
 import { groupBy, panelKey } from '../list/group.ts';
 import type { ListRule, Subject } from '../rule.ts';
 import { unreadLength } from '../unread-length.ts';
@@ -69,12 +71,20 @@ export const spacing: ListRule = {
     const panels = new Map(
       groupBy(subjects, panelKey).map((rows) => [rows[0] ? panelKey(rows[0]) : null, mostDemanding(rows)]),
     );
-    return new Map(
-      subjects.flatMap((subject) => {
-        const own = judgeAlone(subject);
-        return own ? [[subject, besideOthers(subject, own, panels.get(panelKey(subject)) ?? [])] as const] : [];
-      }),
-    );
+    const alone = new Pairs<Fastener | null, DistanceReading, Judgement | null>();
+    const beside = new Pairs<Judgement, string, Judgement>();
+    const judgements = new Map<Subject, Judgement>();
+    for (const subject of subjects) {
+      const { line, fastener } = subject;
+      const own = alone.get(fastener, line.spacing, () => judgeAlone(subject));
+      if (!own) continue;
+      const others = panels.get(panelKey(subject)) ?? [];
+      judgements.set(
+        subject,
+        beside.get(own, line.panel, () => besideOthers(subject, own, others)),
+      );
+    }
+    return judgements;
   },
 };
 

@@ -1,3 +1,4 @@
+import { rememberSome } from '../../model/remember.ts';
 import type { Subject } from '../rule.ts';
 import { groupBy, nameRows } from './group.ts';
 
@@ -6,8 +7,9 @@ const NAMED_DESCRIPTIONS = 3;
 /** For each row whose description has another beside it: the others. */
 export function describedOtherwise(
   rows: readonly Subject[],
-): ReadonlyMap<Subject, { otherRows: string; others: string }> {
+): ReadonlyMap<Subject, { readonly otherRows: string; readonly others: string }> {
   const same = groupBy(rows, ({ line }) => plainWords(line.description) || null);
+  if (same.length < 2) return new Map();
   const words = same.flatMap((group) => {
     const others = same
       .slice(0, NAMED_DESCRIPTIONS + 1)
@@ -22,7 +24,9 @@ export function describedOtherwise(
 }
 
 /** The words of a cell for comparing: their order, case and commas make no difference. */
-export function plainWords(text: string): string {
+export const plainWords: (text: string) => string = rememberSome(readPlainWords);
+
+function readPlainWords(text: string): string {
   return (
     text
       .normalize('NFKC')

@@ -1,5 +1,5 @@
 import { partKey } from '../../catalogue/part-key.ts';
-import type { Judgement } from '../../model/finding.ts';
+import type { Judgement, Words } from '../../model/finding.ts';
 import type { ListRule, Subject } from '../rule.ts';
 import { describedOtherwise, plainWords } from './descriptions.ts';
 import { groupBy, groupByLength, nameRows, panelKey } from './group.ts';
@@ -65,14 +65,23 @@ function partOf({ line, fastener }: Subject): string | null {
 function judgePart(rows: readonly Subject[]): (readonly [Subject, Judgement])[] {
   const twins = new Map(twinsAmong(rows).flatMap((group) => group.map((subject) => [subject, group] as const)));
   const others = describedOtherwise(rows);
+  const judgements = new Map<string, Judgement>();
   return rows.flatMap((subject) => {
     const group = twins.get(subject);
-    const twice = group && { rows: nameRows(group, subject), where: whereOf(subject) };
+    const named = group && nameRows(group, subject);
     const otherwise = others.get(subject);
-    if (!twice && !otherwise) return [];
-    const says = twice && otherwise ? 'both' : twice ? 'twice' : 'descriptions';
-    return [[subject, { outcome: 'note', says, words: { ...twice, ...otherwise } }] as const];
+    if (!named && !otherwise) return [];
+    const key = [named, whereOf(subject), otherwise?.others].join('\n');
+    const judgement =
+      judgements.get(key) ?? judge(named ? { rows: named, where: whereOf(subject) } : undefined, otherwise);
+    judgements.set(key, judgement);
+    return [[subject, judgement] as const];
   });
+}
+
+function judge(twice: Words | undefined, otherwise: Words | undefined): Judgement {
+  const says = twice && otherwise ? 'both' : twice ? 'twice' : 'descriptions';
+  return { outcome: 'note', says, words: { ...twice, ...otherwise } };
 }
 
 function whereOf({ line }: Subject): string {

@@ -1,4 +1,5 @@
 import { isAtMost } from '../../calc/closeness.ts';
+import { rememberSome } from '../../model/remember.ts';
 import type { Subject } from '../rule.ts';
 
 /** Rows that share a key: groups and the rows in them in file order, whatever the order given. Rows whose key is null are left out. */
@@ -18,13 +19,17 @@ export function groupBy(
 }
 
 function inFileOrder(subjects: readonly Subject[]): readonly Subject[] {
+  const isOrdered = subjects.every(({ line }, at) => at === 0 || (subjects[at - 1]?.line.row ?? 0) <= line.row);
+  if (isOrdered) return subjects;
   return [...subjects].sort((a, b) => a.line.row - b.line.row);
 }
 
 /** The panel of a row for comparing: case and spaces make no difference. Null: the row names none. */
 export function panelKey({ line }: Pick<Subject, 'line'>): string | null {
-  return line.panel.normalize('NFKC').replace(/\s+/g, '').toUpperCase() || null;
+  return keyOf(line.panel) || null;
 }
+
+const keyOf = rememberSome((panel) => panel.normalize('NFKC').replace(/\s+/g, '').toUpperCase());
 
 /** Rows of one length, up to the rounding of inch sizes. */
 export interface SameLength {

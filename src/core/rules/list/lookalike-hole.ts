@@ -1,5 +1,7 @@
 import { isAtLeast } from '../../calc/closeness.ts';
+import type { Fastener } from '../../model/fastener.ts';
 import type { Judgement } from '../../model/finding.ts';
+import { Pairs } from '../../model/pairs.ts';
 import type { ListRule, Subject } from '../rule.ts';
 import { groupBy, groupByLength, nameRows, panelKey, type SameLength } from './group.ts';
 
@@ -52,7 +54,12 @@ function judgePanel(panel: readonly Subject[]): (readonly [Subject, Judgement])[
       other && isTooNear(size, other) ? [other] : [],
     );
     const nearest = beside.sort((a, b) => apartMm(size, a) - apartMm(size, b))[0];
-    return nearest ? size.rows.map((subject) => [subject, alike(subject, size, nearest)] as const) : [];
+    if (!nearest) return [];
+    const judgements = new Pairs<Fastener | null, string, Judgement>();
+    return size.rows.map((subject) => {
+      const { line, fastener } = subject;
+      return [subject, judgements.get(fastener, line.panel, () => alike(subject, size, nearest))] as const;
+    });
   });
 }
 

@@ -1,0 +1,120 @@
+import type { FastenerSummary, Remedy, Requirement, SheetSummary } from '../model/audited.ts';
+import type { Finding } from '../model/finding.ts';
+import type { Line } from '../model/line.ts';
+import { numberTuples } from '../model/numbers.ts';
+import type { Verdict } from '../model/outcome.ts';
+import { rules } from '../rules/index.ts';
+import type { Rule, Subject } from '../rules/rule.ts';
+import { ASPECTS, type Aspect, groupRules, type RuleGroup } from './aspects.ts';
+import { decide, runRule } from './audit-line.ts';
+import type { Basis } from './basis.ts';
+import { createJoiner } from './prepare.ts';
+import { type AspectNumbers, createAspectNumbers, PLACE_OF } from './row-aspects.ts';
+import { summariseFastener, summariseRequirement, summariseSheet } from './summarise.ts';
+
+/** What the rules over single rows say of a row, and the row in short: the same object for rows that say the same. */
+export interface Judged {
+  readonly findings: readonly Finding[];
+  readonly verdict: Verdict;
+  readonly decidedBy: Finding | null;
+  readonly remedies: readonly Remedy[];
+  readonly fastener: FastenerSummary | null;
+  readonly sheet: SheetSummary | null;
+  readonly requires: Requirement | null;
+}
+
+/** A row with what the rules over single rows say of it: all that is kept between edits. */
+export interface JudgedRow {
+  readonly subject: Subject;
+  readonly judged: Judged;
+}
+
+/** Judges one row; `pieces` are those of the row in the whole product. */
+export type RowJudge = (line: Line, pieces: number | null) => JudgedRow;
+
+/** A judge of that many different rows starts anew, so that a long session of edits does not fill the memory. */
+const MOST = 500_000;
+
+/**
+ * A judge for the rows of one list. Rows that are the same in everything that rules read are judged once; of other rows, each group
+ * of rules that looks at the same is asked once for rows that are the same in that. Remedies are sought where not all holds.
+ */
+export function createRowJudge(basis: Basis): RowJudge {
+  let share = createShare(basis);
+  return (line, pieces) => {
+    if (share.size() > MOST) share = createShare(basis);
+    return share.judge(line, pieces);
+  };
+}
+
+function createShare(basis: Basis): { readonly judge: RowJudge; readonly size: () => number } {
+  const { partOf, subjectOf } = createJoiner(basis.parts, basis.shop);
+  const aspectsOf = createAspectNumbers();
+  const findingsOf = createFindingsFinder();
+  const remediesOf = shareBy(OF_REMEDIES, (subject: Subject, findings: readonly Finding[]) =>
+    basis.findRemedies ? basis.findRemedies(subject, findings) : [],
+  );
+  const known: Judged[] = [];
+  const numberOf = numberTuples(ASPECTS.length);
+  const judge: RowJudge = (line, pieces) => {
+    const part = partOf(line);
+    const subject = subjectOf(line, part, pieces);
+    const numbers = aspectsOf(line, part, pieces);
+    const number = numberOf(numbers);
+    if (number === known.length) known.push(judgeAnew(subject, numbers));
+    return { subject, judged: known[number] as Judged };
+  };
+  const judgeAnew = (subject: Subject, numbers: AspectNumbers): Judged => {
+    const findings = findingsOf(subject, numbers);
+    const { verdict, decidedBy } = decide(findings);
+    return {
+      findings,
+      verdict,
+      decidedBy,
+      remedies: verdict === 'holds' ? [] : remediesOf(numbers, subject, findings),
+      fastener: summariseFastener(subject),
+      sheet: summariseSheet(subject),
+      requires: summariseRequirement(subject),
+    };
+  };
+  return { judge, size: () => known.length };
+}
+
+/** A substitute is pressed into the same sheet and counted alike; words about the listed part say nothing of it. */
+const OF_REMEDIES: readonly Aspect[] = ASPECTS.filter((aspect) => aspect !== 'words' && aspect !== 'quantity');
+const GROUPS = groupRules(rules);
+/** Where among the groups, and within its group, each rule stands. */
+const PLACES = rules.map((rule) => {
+  const group = GROUPS.findIndex((one) => one.rules.includes(rule));
+  return { group, at: GROUPS[group]?.rules.indexOf(rule) ?? 0 };
+});
+
+function createFindingsFinder(): (subject: Subject, numbers: AspectNumbers) => readonly Finding[] {
+  const runs = GROUPS.map(({ aspects, rules: own }: RuleGroup) =>
+    shareBy(aspects, (subject: Subject) => own.map((rule: Rule) => runRule(rule, subject))),
+  );
+  return (subject, numbers) => {
+    const said = runs.map((run) => run(numbers, subject));
+    const findings: Finding[] = [];
+    for (const { group, at } of PLACES) {
+      const finding = said[group]?.[at];
+      if (finding) findings.push(finding);
+    }
+    return findings;
+  };
+}
+
+/** The function worked out once for rows that are the same in those aspects. */
+function shareBy<Args extends readonly unknown[], T>(
+  aspects: readonly Aspect[],
+  make: (...args: Args) => T,
+): (numbers: AspectNumbers, ...args: Args) => T {
+  const places = aspects.map((aspect) => PLACE_OF[aspect]);
+  const numberOf = numberTuples(places.length);
+  const made: T[] = [];
+  return (numbers, ...args) => {
+    const number = numberOf(places.map((place) => numbers[place] ?? 0));
+    if (number === made.length) made.push(make(...args));
+    return made[number] as T;
+  };
+}
