@@ -4,6 +4,7 @@ import { findOwnColumns } from '../../core/intake/own-columns.ts';
 import type { AuditedList } from '../../core/model/audited.ts';
 import { NO_WORK, type WorkRecord } from '../../core/model/change-record.ts';
 import { type RawTable, Unreadable } from '../../core/model/raw.ts';
+import type { Report } from '../../core/rollup/report.ts';
 import { wordsUnder } from '../write/look.ts';
 import { listRows, type OwnColumn, ownColumns } from '../write/own-columns.ts';
 import { safeSheetName } from '../write/safe-text.ts';
@@ -38,10 +39,11 @@ export async function annotateWorkbook(
   date: string,
   parts: PartIndex,
   work: WorkRecord = NO_WORK,
+  compared: Report | null = null,
 ): Promise<Annotated> {
   try {
     if (!isZip(original)) throw new Unreadable('The list did not come in a workbook.');
-    return { bytes: await annotate(original, list, ownSheets(list, date, parts, work)) };
+    return { bytes: await annotate(original, list, ownSheets(list, date, parts, work, compared)) };
   } catch (error) {
     if (error instanceof Unreadable) return { refused: error.message };
     throw error;

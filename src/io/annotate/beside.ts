@@ -1,5 +1,6 @@
+import { decodeXmlBytes } from '../xlsx/decode-xml.ts';
 import { readRelationships } from '../xlsx/parts.ts';
-import { decodeXmlBytes, XmlScanner } from '../xlsx/scan.ts';
+import { XmlScanner } from '../xlsx/scan.ts';
 import type { Zip } from '../xlsx/zip.ts';
 import { type Block, LAST_COLUMN, parseBlocks } from './ranges.ts';
 

@@ -1,7 +1,8 @@
 import type { AuditedList } from '../../core/model/audited.ts';
 import { Unreadable } from '../../core/model/raw.ts';
+import { decodeXmlBytes } from '../xlsx/decode-xml.ts';
 import { findWorkbookPart, readRelationships, readWorkbookParts, type SheetPart } from '../xlsx/parts.ts';
-import { decodeXmlBytes, isOn, XmlScanner } from '../xlsx/scan.ts';
+import { isOn, XmlScanner } from '../xlsx/scan.ts';
 import { openZip, type Zip } from '../xlsx/zip.ts';
 
 const MAIN = 'http://schemas.openxmlformats.org/spreadsheetml/2006/main';

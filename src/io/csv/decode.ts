@@ -20,16 +20,20 @@ const FITTING_PER_MISFIT = 4;
  * that do not fit become U+FFFD and a notice, and so does a guess that is not sure.
  */
 export function decodeText(bytes: Uint8Array, file: string, chosen?: TextEncoding): Decoded {
-  const { encoding, isSure } = chosen === undefined ? findEncoding(bytes) : { encoding: chosen, isSure: true };
-  const decoded = decodeBytes(bytes, encoding);
+  const found = chosen === undefined ? findEncoding(bytes) : { encoding: chosen, isSure: true };
+  const { encoding, isSure } = found;
+  const decoded = found.text ?? decodeBytes(bytes, encoding);
   const text = decoded.charCodeAt(0) === BYTE_ORDER_MARK ? decoded.slice(1) : decoded;
   const notice = describe(text, file, encoding, isSure);
   return notice === undefined ? { text, encoding } : { text, encoding, notice };
 }
 
-function findEncoding(bytes: Uint8Array): Guess {
-  const known = findMark(bytes) ?? findWide(bytes) ?? (isUtf8(bytes) ? 'utf-8' : undefined);
-  return known === undefined ? guessEncoding(bytes) : { encoding: known, isSure: true };
+/** `text` where finding out has decoded the bytes already. */
+function findEncoding(bytes: Uint8Array): Guess & { readonly text?: string } {
+  const known = findMark(bytes) ?? findWide(bytes);
+  if (known !== undefined) return { encoding: known, isSure: true };
+  const text = readUtf8(bytes);
+  return text === null ? guessEncoding(bytes) : { encoding: 'utf-8', isSure: true, text };
 }
 
 function findMark(bytes: Uint8Array): TextEncoding | undefined {
@@ -56,15 +60,15 @@ function findWide(bytes: Uint8Array): TextEncoding | undefined {
   return undefined;
 }
 
-function isUtf8(bytes: Uint8Array): boolean {
+/** Null: it is something else. */
+function readUtf8(bytes: Uint8Array): string | null {
   try {
-    new TextDecoder('utf-8', { fatal: true }).decode(bytes);
-    return true;
+    return new TextDecoder('utf-8', { fatal: true, ignoreBOM: true }).decode(bytes);
   } catch {
     const text = decodeBytes(bytes, 'utf-8');
     const misfits = text.match(/\ufffd/g)?.length ?? 0;
     const beyondAscii = text.match(/[^\x00-\x7f]/g)?.length ?? 0;
-    return beyondAscii > misfits * (FITTING_PER_MISFIT + 1);
+    return beyondAscii > misfits * (FITTING_PER_MISFIT + 1) ? text : null;
   }
 }
 

@@ -1,5 +1,6 @@
 import type { Notice, RawRow } from '../../core/model/raw.ts';
 import { showRows } from '../../core/say/show-rows.ts';
+import { cutPlain } from './cut-plain.ts';
 import { type Quote, type Tidied, tidyQuotes } from './quotes.ts';
 import { isBlank, splitRows } from './split.ts';
 import { findHeading, type Heading } from './widths.ts';
@@ -18,6 +19,8 @@ export interface Rows {
  * as plain text, and that reading is kept if it gives fewer odd rows: one forgotten quote must not hide the rows below.
  */
 export function readRows(text: string, delimiter: string): Rows {
+  const plain = cutPlain(text, delimiter);
+  if (plain) return { rows: numberRows(plain), repaired: [], doubtful: [] };
   const tidied = tidyQuotes(text, delimiter);
   const rows = cutRows(tidied, delimiter);
   const heading = findHeading(rows);
@@ -26,9 +29,9 @@ export function readRows(text: string, delimiter: string): Rows {
   const odd = new Set(oddRows(rows, heading));
   const suspects = tidied.multiline.filter((quote) => odd.has(quote.row));
   if (suspects.length > 0) {
-    const plain = tidyQuotes(text, delimiter, new Set(suspects.map((quote) => quote.at)));
-    const again = cutRows(plain, delimiter);
-    if (oddRows(again, heading).length < odd.size) return { rows: again, repaired: rowsOf(plain), doubtful: [] };
+    const again = tidyQuotes(text, delimiter, new Set(suspects.map((quote) => quote.at)));
+    const others = cutRows(again, delimiter);
+    if (oddRows(others, heading).length < odd.size) return { rows: others, repaired: rowsOf(again), doubtful: [] };
   }
   return { rows, repaired: rowsOf(tidied), doubtful: findDoubtful(rows, tidied.multiline, delimiter, heading) };
 }
@@ -59,9 +62,11 @@ function noticeAt(rows: readonly number[], what: string): Notice {
 }
 
 function cutRows(tidied: Tidied, delimiter: string): RawRow[] {
-  return splitRows(tidied.text, delimiter)
-    .map((cells, index) => ({ number: index + 1, cells }))
-    .filter((row) => !isBlank(row.cells));
+  return numberRows(splitRows(tidied.text, delimiter));
+}
+
+function numberRows(cut: readonly (readonly string[])[]): RawRow[] {
+  return cut.flatMap((cells, index) => (isBlank(cells) ? [] : { number: index + 1, cells }));
 }
 
 function rowsOf(tidied: Tidied): number[] {

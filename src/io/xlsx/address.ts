@@ -1,10 +1,12 @@
-/** 0-based column of a cell reference such as `AB12` or `$AB$12`; -1 if it names none. */
-export function columnOf(reference: string): number {
+const DOLLAR = 36;
+
+/** 0-based column of a cell reference such as `AB12` or `$AB$12`, which may stand within a text; -1 if it names none. */
+export function columnOf(reference: string, start = 0, end = reference.length): number {
   let column = 0;
-  for (let at = 0; at < reference.length; at++) {
+  for (let at = start; at < end; at++) {
     const code = reference.charCodeAt(at) & ~32;
     if (code >= 65 && code <= 90) column = column * 26 + code - 64;
-    else if (reference[at] !== '$') break;
+    else if (reference.charCodeAt(at) !== DOLLAR) break;
   }
   return column - 1;
 }

@@ -1,7 +1,7 @@
 import type { CellFlag } from '../../core/model/raw.ts';
 import { showDate, tidyIsoDate } from './date-text.ts';
 import { GENERAL, type NumberFormat } from './number-format.ts';
-import { showNumber } from './number-text.ts';
+import { isPlainNumber, showNumber } from './number-text.ts';
 import { isOn } from './scan.ts';
 import { unescapeText } from './shared-strings.ts';
 
@@ -30,6 +30,19 @@ export interface CellContext {
 export interface CellText {
   readonly text: string;
   readonly flag?: CellFlag;
+}
+
+/** Text of a cell with nothing but a value, of one of the kinds that most cells are; nothing for all others. */
+export function plainText(
+  type: string | undefined,
+  style: number,
+  value: string,
+  context: CellContext,
+): string | undefined {
+  if (!isDigit(value)) return undefined;
+  if (type === 's') return context.strings[Number(value)];
+  if (type !== undefined || (context.formats[style] ?? GENERAL).kind !== 'general') return undefined;
+  return isPlainNumber(value) ? value : undefined;
 }
 
 /** Text of a cell as the user saw it, with a flag where the text alone would mislead. */
@@ -65,4 +78,9 @@ function numberText(stored: string, format: NumberFormat, context: CellContext):
   if (format.kind !== 'date') return { text: showNumber(value, format) };
   const date = showDate(value, context.has1904Dates, format.isElapsed);
   return { text: date ?? showNumber(value, GENERAL), flag: 'date' };
+}
+
+function isDigit(text: string): boolean {
+  const code = text.charCodeAt(0);
+  return code >= 48 && code <= 57;
 }

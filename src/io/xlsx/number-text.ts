@@ -2,6 +2,8 @@ import type { NumberFormat } from './number-format.ts';
 
 /** A cell shows about eleven characters of a decimal number; what lies beyond is noise of binary arithmetic. */
 const SHOWN_DIGITS = 10;
+const ZERO = 48;
+const POINT = 46;
 /** Long numbers are written out with the fifteen digits that spreadsheets keep. */
 const LARGE: Intl.NumberFormatOptions = { useGrouping: false, maximumSignificantDigits: 15 };
 
@@ -51,4 +53,23 @@ function fillPattern(number: string, pattern: readonly string[]): string {
     } else if (token === '0') shown = `0${shown}`;
   }
   return rest + shown;
+}
+
+/**
+ * Whether a stored number is written just as a cell without format shows it: `12.5`, but neither `12.50` nor `1E3` nor more
+ * digits than are shown. Most numbers are, and need not be read as numbers at all.
+ */
+export function isPlainNumber(stored: string): boolean {
+  const { length } = stored;
+  if (length === 0 || length > SHOWN_DIGITS) return false;
+  let point = -1;
+  for (let at = 0; at < length; at++) {
+    const code = stored.charCodeAt(at);
+    if (code === POINT && point < 0 && at > 0) point = at;
+    else if (!(code >= ZERO && code <= ZERO + 9)) return false;
+  }
+  const leads = stored.charCodeAt(0) === ZERO;
+  if (point < 0) return !leads || length === 1;
+  const last = stored.charCodeAt(length - 1);
+  return last !== ZERO && last !== POINT && (!leads || (point === 1 && stored.charCodeAt(2) !== ZERO));
 }

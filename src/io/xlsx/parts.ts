@@ -1,4 +1,5 @@
-import { decodeXmlBytes, isOn, XmlScanner } from './scan.ts';
+import { decodeXmlBytes } from './decode-xml.ts';
+import { isOn, XmlScanner } from './scan.ts';
 import type { Zip } from './zip.ts';
 
 /** A sheet and the stored name of the part that holds it; no part when the file lost it. */

@@ -1,6 +1,5 @@
-import type { RawRow } from '../../core/model/raw.ts';
-import { columnOf } from './address.ts';
-import { type CellContext, cellText, type StoredCell } from './cell-text.ts';
+import type { CellFlag, RawRow } from '../../core/model/raw.ts';
+import { type CellContext, cellText, plainText, type StoredCell } from './cell-text.ts';
 import { applyMerges, type Merge, parseMerge, type RowDraft } from './merges.ts';
 import { isOn, XmlScanner } from './scan.ts';
 import { readRichText } from './shared-strings.ts';
@@ -20,33 +19,31 @@ const LAST_ROW = 1_048_576;
 const LAST_COLUMN = 16_384;
 /** Cells up to the last filled one of each row, all rows together. */
 const MOST_CELLS = 20_000_000;
-/** How many tags pass between two words to the caller. */
-const TAGS_PER_REPORT = 50_000;
-
 /** Where the reading stands. `row` is 0 before the first row, `column` -1 before a row's first cell. */
 interface Place {
   row: number;
   column: number;
   isRowNumbered: boolean;
   isHidden: boolean;
+  /** The row at hand as far as it is filled. */
+  draft: RowDraft | undefined;
   /** Cells kept so far, the blank ones before filled ones included. */
   kept: number;
 }
 
 /**
- * Reads a worksheet part. Rows and cells without a reference are counted, a row that comes twice is merged, and cells
- * that hold nothing cost nothing, however many there are. `onRead` hears the share read so far.
+ * Reads a worksheet part, whole or in pieces. Rows and cells without a reference are counted, a row that comes twice is
+ * merged, and cells that hold nothing cost nothing, however many there are.
  */
-export function readSheet(xml: string, context: CellContext, onRead: (share: number) => void): SheetRows {
+export function readSheet(xml: string | Iterable<string>, context: CellContext): SheetRows {
   const scanner = new XmlScanner(xml);
   const drafts = new Map<number, RowDraft>();
   const merges: Merge[] = [];
   const hiddenSpans: (readonly [number, number])[] = [];
-  const place: Place = { row: 0, column: -1, isRowNumbered: true, isHidden: false, kept: 0 };
+  const place: Place = { row: 0, column: -1, isRowNumbered: true, isHidden: false, draft: undefined, kept: 0 };
   let isInData = false;
   let isComplete = false;
-  for (let tags = 1; place.kept <= MOST_CELLS && scanner.next(); tags++) {
-    if (tags % TAGS_PER_REPORT === 0) onRead(scanner.position / xml.length);
+  while (place.kept <= MOST_CELLS && scanner.next()) {
     const { name, isClose, isEmpty } = scanner;
     if (name === 'sheetData') isInData = !isClose && !isEmpty;
     else if (name === 'worksheet') isComplete = isClose || isEmpty;
@@ -71,40 +68,66 @@ function startRow(scanner: XmlScanner, place: Place): void {
   place.isRowNumbered = Number.isInteger(number) && number > 0 && number <= LAST_ROW;
   place.row = place.isRowNumbered ? number : place.row + 1;
   place.column = -1;
+  place.draft = undefined;
   place.isHidden = isOn(scanner.attribute('hidden'));
 }
 
 function readCell(scanner: XmlScanner, place: Place, drafts: Map<number, RowDraft>, context: CellContext): void {
-  moveTo(scanner.attribute('r'), place);
+  moveTo(scanner, place);
   if (scanner.isEmpty) return;
-  const cell = readStored(scanner);
-  const { text, flag } = cellText(cell, context);
+  const type = scanner.attribute('t');
+  const style = Number(scanner.attribute('s') ?? 0);
+  const value = scanner.onlyChild('<v>', '</v></c>');
+  const plain = value === undefined ? undefined : plainText(type, style, value, context);
+  if (plain !== undefined) {
+    keep(plain, undefined, place, drafts);
+    return;
+  }
+  const stored = value === undefined ? readStored(scanner, type, style) : storedValue(type, style, value);
+  const { text, flag } = cellText(stored, context);
+  keep(text, flag, place, drafts);
+}
+
+function keep(text: string, flag: CellFlag | undefined, place: Place, drafts: Map<number, RowDraft>): void {
   if (text === '' && flag === undefined) return;
+  const draft = place.draft ?? startDraft(place, drafts);
+  const { cells } = draft;
+  place.kept += Math.max(0, place.column + 1 - cells.length);
+  while (cells.length < place.column) cells.push('');
+  cells[place.column] = text;
+  if (flag === undefined) return;
+  draft.flags ??= {};
+  draft.flags[place.column] = flag;
+}
+
+function startDraft(place: Place, drafts: Map<number, RowDraft>): RowDraft {
   const draft = drafts.get(place.row) ?? { number: place.row, cells: [] };
   drafts.set(place.row, draft);
-  place.kept += Math.max(0, place.column + 1 - draft.cells.length);
-  while (draft.cells.length <= place.column) draft.cells.push('');
-  draft.cells[place.column] = text;
   if (place.isHidden) draft.hidden = true;
-  if (flag !== undefined) draft.flags = { ...draft.flags, [place.column]: flag };
+  place.draft = draft;
+  return draft;
 }
 
 /** A cell without a usable reference follows the one before it; an unnumbered row takes its number from its cells. */
-function moveTo(reference: string | undefined, place: Place): void {
-  const column = reference === undefined ? -1 : columnOf(reference);
+function moveTo(scanner: XmlScanner, place: Place): void {
+  const column = scanner.columnIn('r');
   if (column < 0 || column >= LAST_COLUMN) {
     place.column = Math.min(place.column + 1, LAST_COLUMN - 1);
     return;
   }
   place.column = column;
-  if (place.isRowNumbered || reference === undefined) return;
-  const row = Number(/\d+$/.exec(reference)?.[0]);
-  if (row > 0 && row <= LAST_ROW) place.row = row;
+  if (place.isRowNumbered) return;
+  const row = Number(/\d+$/.exec(scanner.attribute('r') ?? '')?.[0]);
+  if (!(row > 0 && row <= LAST_ROW) || row === place.row) return;
+  place.row = row;
+  place.draft = undefined;
 }
 
-function readStored(scanner: XmlScanner): StoredCell {
-  const type = scanner.attribute('t');
-  const style = Number(scanner.attribute('s') ?? 0);
+function storedValue(type: string | undefined, style: number, value: string): StoredCell {
+  return { type, style, hasFormula: false, value, inline: undefined };
+}
+
+function readStored(scanner: XmlScanner, type: string | undefined, style: number): StoredCell {
   let value: string | undefined;
   let inline: string | undefined;
   let hasFormula = false;

@@ -1,10 +1,10 @@
 import { type RawFile, type RawTable, Unreadable } from '../../core/model/raw.ts';
 import { type ReadOptions, reportProgress } from '../options.ts';
 import type { CellContext } from './cell-text.ts';
+import { decodeXmlBytes, decodeXmlPieces } from './decode-xml.ts';
 import { describeOtherPackage } from './other-package.ts';
 import { findWorkbookPart, readWorkbookParts, type SheetPart, type WorkbookParts } from './parts.ts';
 import { readSheet, type SheetRows } from './read-sheet.ts';
-import { decodeXmlBytes } from './scan.ts';
 import { readSharedStrings } from './shared-strings.ts';
 import { noticeSheet } from './sheet-notices.ts';
 import { readStyles } from './styles.ts';
@@ -36,7 +36,7 @@ export function readXlsx(bytes: Uint8Array, file: string, options: ReadOptions =
 }
 
 function readContext(zip: Zip, parts: WorkbookParts, file: string): CellContext {
-  const shared = parts.strings === undefined ? undefined : readSharedStrings(readXml(zip, parts.strings));
+  const shared = parts.strings === undefined ? undefined : readSharedStrings(readPieces(zip, parts.strings));
   if (shared?.isComplete === false) {
     throw new Unreadable(`‘${file}’ is cut short: its table of texts breaks off; save or download it again.`);
   }
@@ -56,7 +56,7 @@ function readPart(
   report: (share: number) => void,
 ): SheetRows {
   report(0);
-  const content = readSheet(readXml(zip, sheet.part ?? ''), context, report);
+  const content = readSheet(readPieces(zip, sheet.part ?? '', report), context);
   if (content.isTooSpread) {
     throw new Unreadable(
       `Sheet ‘${sheet.name}’ of ‘${file}’ spreads over millions of cells, which no list needs; clear what stands far to the right of the list and save it again.`,
@@ -69,12 +69,23 @@ function readPart(
       `‘${file}’ is cut short: sheet ‘${sheet.name}’ breaks off ${where}; save or download it again.`,
     );
   }
-  report(1);
   return content;
 }
 
 function readXml(zip: Zip, part: string): string {
   return decodeXmlBytes(zip.read(part));
+}
+
+/** Text of a part as it unpacks; `report` hears the share read so far. */
+function readPieces(zip: Zip, part: string, report?: (share: number) => void): Generator<string> {
+  return decodeXmlPieces(bytesOf(zip, part, report));
+}
+
+function* bytesOf(zip: Zip, part: string, report?: (share: number) => void): Generator<Uint8Array> {
+  for (const { bytes, share } of zip.pieces(part)) {
+    yield bytes;
+    report?.(share);
+  }
 }
 
 function toTable(sheet: SheetPart, content: SheetRows): RawTable {

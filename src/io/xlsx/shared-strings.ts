@@ -7,7 +7,7 @@ export interface SharedStrings {
 }
 
 /** Reads the table of shared texts; rich text is joined, pronunciation guides are left out. */
-export function readSharedStrings(xml: string): SharedStrings {
+export function readSharedStrings(xml: string | Iterable<string>): SharedStrings {
   const scanner = new XmlScanner(xml);
   const texts: string[] = [];
   let isComplete = false;

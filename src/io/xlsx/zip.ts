@@ -1,5 +1,6 @@
-import { type UnzipFileInfo, unzipSync } from 'fflate';
 import { Unreadable } from '../../core/model/raw.ts';
+import { type Unpacked, unpack } from './unpack.ts';
+import { listEntries, type ZipEntry } from './zip-directory.ts';
 
 /** The parts of a zipped file, each unpacked only when asked for. */
 export interface Zip {
@@ -7,8 +8,10 @@ export interface Zip {
   readonly names: readonly string[];
   /** Stored name of a part, whatever the case, slashes and leading slash. */
   find(path: string): string | undefined;
-  /** Unpacked bytes of a part by its stored name. */
+  /** Unpacked bytes of a part by its stored name. Throws `Unreadable` when they are spoilt. */
   read(name: string): Uint8Array;
+  /** The same, piece by piece. */
+  pieces(name: string): Generator<Unpacked>;
 }
 
 const MOST_PARTS = 2000;
@@ -29,42 +32,39 @@ export function isZip(bytes: Uint8Array): boolean {
  * @throws Unreadable when the directory is missing or broken, or announces more than a list can need.
  */
 export function openZip(bytes: Uint8Array, file: string): Zip {
-  const parts = listParts(bytes, file);
-  refuseOversize(parts, file);
-  const byPath = new Map<string, string>();
-  for (const { name } of parts) {
-    const path = normalise(name);
-    if (!byPath.has(path)) byPath.set(path, name);
+  const entries = listEntries(bytes, MOST_PARTS);
+  if (entries === undefined) throw damaged(file);
+  refuseOversize(entries, file);
+  const byPath = new Map<string, ZipEntry>();
+  const byName = new Map<string, ZipEntry>();
+  const doubles = new Set<string>();
+  for (const entry of entries) {
+    const path = normalise(entry.name);
+    if (byPath.has(path)) doubles.add(path);
+    else byPath.set(path, entry);
+    byName.set(entry.name, entry);
   }
+  const entryOf = (name: string) => {
+    const entry = byName.get(name);
+    if (entry === undefined) throw damaged(file);
+    if (doubles.has(normalise(name))) throw ambiguous(file, name);
+    return entry;
+  };
   return {
-    names: parts.map((part) => part.name),
-    find: (path) => byPath.get(normalise(path)),
-    read: (name) => unpack(bytes, name, file),
+    names: entries.map((entry) => entry.name),
+    find: (path) => byPath.get(normalise(path))?.name,
+    read: (name) => join(piecesOf(bytes, entryOf(name), file), entryOf(name).size),
+    pieces: (name) => piecesOf(bytes, entryOf(name), file),
   };
 }
 
-function listParts(bytes: Uint8Array, file: string): UnzipFileInfo[] {
-  const parts: UnzipFileInfo[] = [];
-  try {
-    unzipSync(bytes, {
-      filter: (part) => {
-        parts.push(part);
-        if (parts.length > MOST_PARTS) refuse(file, `more than ${MOST_PARTS} parts`);
-        return false;
-      },
-    });
-  } catch (error) {
-    throw error instanceof Unreadable ? error : damaged(file);
-  }
-  return parts;
-}
-
-function refuseOversize(parts: readonly UnzipFileInfo[], file: string): void {
-  const total = parts.reduce((sum, part) => sum + part.originalSize, 0);
+function refuseOversize(entries: readonly ZipEntry[], file: string): void {
+  if (entries.length > MOST_PARTS) refuse(file, `more than ${MOST_PARTS} parts`);
+  const total = entries.reduce((sum, entry) => sum + entry.size, 0);
   if (total > LARGEST_TOTAL) refuse(file, `more than ${LARGEST_TOTAL / MEBIBYTE} MB in all`);
-  for (const { originalSize, size } of parts) {
-    if (originalSize > LARGEST_PART) refuse(file, `more than ${LARGEST_PART / MEBIBYTE} MB in one part`);
-    if (originalSize > RATIO_MATTERS_FROM && originalSize > size * HIGHEST_RATIO) {
+  for (const { size, packedSize } of entries) {
+    if (size > LARGEST_PART) refuse(file, `more than ${LARGEST_PART / MEBIBYTE} MB in one part`);
+    if (size > RATIO_MATTERS_FROM && size > packedSize * HIGHEST_RATIO) {
       refuse(file, `over ${HIGHEST_RATIO} times its packed size`);
     }
   }
@@ -80,14 +80,29 @@ function damaged(file: string): Unreadable {
   return new Unreadable(`‘${file}’ is damaged or incomplete; save or download it again.`);
 }
 
-function unpack(bytes: Uint8Array, name: string, file: string): Uint8Array {
+function ambiguous(file: string, name: string): Unreadable {
+  return new Unreadable(
+    `‘${file}’ holds its part ‘${name}’ twice, so what it says is not certain; open it in a spreadsheet program and save it as .xlsx.`,
+  );
+}
+
+/** The words of whatever goes wrong mean nothing to the user: one sentence stands for all. */
+function* piecesOf(bytes: Uint8Array, entry: ZipEntry, file: string): Generator<Unpacked> {
   try {
-    const part = unzipSync(bytes, { filter: (info) => info.name === name })[name];
-    if (part !== undefined) return part;
+    yield* unpack(bytes, entry);
   } catch {
-    // The library's own words mean nothing to the user: the sentence below is thrown instead.
+    throw damaged(file);
   }
-  throw damaged(file);
+}
+
+function join(pieces: Iterable<Unpacked>, size: number): Uint8Array {
+  const bytes = new Uint8Array(size);
+  let length = 0;
+  for (const piece of pieces) {
+    bytes.set(piece.bytes, length);
+    length += piece.bytes.length;
+  }
+  return bytes;
 }
 
 function normalise(path: string): string {
