@@ -28,6 +28,7 @@ function detailsOf({ before, after }: Step, columns: readonly Column[]): readonl
   if ('columns' in before && 'columns' in after) return columnDetails(before.columns, after.columns, columns);
   if ('concessions' in before && 'concessions' in after)
     return concessionDetails(before.concessions, after.concessions);
+  if ('pressOrder' in before && 'pressOrder' in after) return orderDetails(before.pressOrder, after.pressOrder);
   return [];
 }
 
@@ -83,6 +84,11 @@ function concessionDetails(before: readonly Concession[], after: readonly Conces
       .filter((one) => !before.includes(one))
       .map((one) => detail(one, 'not accepted', `accepted: ${one.reason}`)),
   ];
+}
+
+function orderDetails(before: readonly number[], after: readonly number[]): readonly ChangeDetail[] {
+  const show = (rows: readonly number[]) => (rows.length > 0 ? `rows ${rows.join(', ')}` : 'as suggested');
+  return [{ row: null, where: 'Order of pressing', before: show(before), after: show(after) }];
 }
 
 function nameOfColumn(index: number, columns: readonly Column[]): string {

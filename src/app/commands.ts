@@ -1,6 +1,7 @@
 import { concede } from '../core/concede/standing.ts';
 import type { ListOptions } from '../core/intake/build-list.ts';
 import { NO_CHOICES } from '../core/intake/columns.ts';
+import type { AuditedList } from '../core/model/audited.ts';
 import type { Concession } from '../core/model/concession.ts';
 import type { LengthUnit, Role } from '../core/model/list.ts';
 import type { Verdict } from '../core/model/outcome.ts';
@@ -15,23 +16,35 @@ import { holdFile } from './hold-file.ts';
 import { swapCells } from './many-cells.ts';
 import { recallName, rememberName } from './name-memory.ts';
 import { OpenDocument } from './open-document.ts';
+import { outputName } from './output-name.ts';
 import { isProject, parseProject } from './parse-project.ts';
 import { type OpenWork, type Project, showProject, toProject } from './project.ts';
+import { Reports } from './reports.ts';
 import { ROLE_NAMES, UNIT_NAMES } from './role-names.ts';
-import type { Dialog, View } from './state.ts';
+import type { Dialog, RowFocus, View } from './state.ts';
 import type { Store } from './store.ts';
 import type { Surroundings } from './surroundings.ts';
+
+/** How the list is to be exported. */
+export interface ExportChoice {
+  readonly how: ExportHow;
+  /** CSV: cells that begin like a formula get an apostrophe. */
+  readonly escapes: boolean;
+}
 
 /** Everything that the user can do. */
 export class Commands {
   readonly #store: Store;
   readonly #around: Surroundings;
   readonly #document: OpenDocument;
+  /** What the list comes to: reports, their files, their print. */
+  readonly reports: Reports;
 
   constructor(store: Store, around: Surroundings) {
     this.#store = store;
     this.#around = around;
     this.#document = new OpenDocument(store, around);
+    this.reports = new Reports(store, around, this.#document);
     store.set({ userName: recallName(around.memory) });
   }
 
@@ -60,7 +73,7 @@ export class Commands {
       const { work } = this.#document;
       if (!work) return;
       const text = await showProject(toProject(work, this.#store.state, new Date().toISOString()));
-      const name = `${work.list.name.replace(/\.[^.]+$/, '')}-work.json`;
+      const name = outputName(work.list.name, 'work.json');
       this.#around.save(name, new TextEncoder().encode(text));
       this.#document.markFiled(work.history);
       this.#store.set({
@@ -205,22 +218,19 @@ export class Commands {
     });
   }
 
-  /** Writes the judged list into the workbook that it came in, or into a new one where that is wanted or cannot be done otherwise. */
-  async exportWorkbook(how: ExportHow): Promise<void> {
+  /** Writes the judged list into the workbook that it came in, into a new one where that is wanted or cannot be done otherwise, or as CSV. */
+  async exportList({ how, escapes }: ExportChoice): Promise<void> {
     const { list } = this.#store.state;
     const worker = this.#document.worker;
     if (!list || !worker) return;
     await this.#document.guard(async () => {
-      const { concessions, history } = this.#store.state;
-      const work = { concessions, changes: toChangeRecords(history, list.columns) };
-      const ask = { date: this.#around.today(), work, how };
-      const { bytes, refused } = await worker.ask('export', ask, this.#document.progress('Writing the workbook'));
-      const isNew = how === 'new' || refused !== undefined;
-      const name = exportName(list.file, isNew);
+      const { concessions, history, pressOrder } = this.#store.state;
+      const work = { concessions, changes: toChangeRecords(history, list.columns), pressOrder };
+      const ask = { date: this.#around.today(), work, how, escapes };
+      const { bytes, refused } = await worker.ask('export', ask, this.#document.progress('Writing the file'));
+      const name = exportName(list.file, refused === undefined ? how : 'new');
       this.#around.save(name, bytes);
-      const why =
-        refused === undefined ? '' : ` It is a new workbook, because yours could not be written into: ${refused}`;
-      this.#store.set({ message: { kind: 'done', text: `Saved as ${name}.${why}` } });
+      this.#store.set({ message: { kind: 'done', text: `Saved as ${name}.${whatIsMissing(list, how, refused)}` } });
     });
   }
 
@@ -228,6 +238,11 @@ export class Commands {
     const filter = new Set(this.#store.state.filter);
     if (!filter.delete(verdict)) filter.add(verdict);
     this.#store.set({ filter });
+  }
+
+  /** Shows some rows alone; null: all rows again. */
+  focusRows(focus: RowFocus | null): void {
+    this.#store.set({ focus });
   }
 
   search(search: string): void {
@@ -250,7 +265,14 @@ export class Commands {
 }
 
 /** The user's own workbook keeps its kind, because one with macros opens under no other ending. */
-function exportName(file: string, isNew: boolean): string {
-  const ending = isNew ? undefined : /\.xl[st][xm]$/i.exec(file)?.[0];
-  return `${file.replace(/\.[^.]+$/, '')}-judged${ending ?? '.xlsx'}`;
+function exportName(file: string, how: ExportHow): string {
+  const ending = how === 'in-place' ? /\.xl[st][xm]$/i.exec(file)?.[0] : undefined;
+  return outputName(file, `judged${ending ?? (how === 'csv' ? '.csv' : '.xlsx')}`);
+}
+
+/** What of the list and the work on it the file does not hold, in a sentence; nothing where it holds all. */
+function whatIsMissing({ sheets }: AuditedList, how: ExportHow, refused: string | undefined): string {
+  if (refused !== undefined) return ` It is a new workbook, because yours could not be written into: ${refused}`;
+  if (how === 'csv') return ' Findings, reports and changes are not in it; a workbook has them.';
+  return how === 'new' && sheets.length > 1 ? ' Your other sheets are not in it.' : '';
 }

@@ -1,14 +1,16 @@
 import type { ColumnChoices } from '../core/intake/columns.ts';
 import type { Concession } from '../core/model/concession.ts';
 import type { ShopSettings } from '../core/model/shop.ts';
+import type { PressOrder } from '../core/rollup/press-order.ts';
 import type { CellEdit } from '../worker/protocol.ts';
 
-/** What a step sets: the texts of cells, what the user chose for all columns, the shop's settings, or every concession. */
+/** What a step sets: the texts of cells, what the user chose for all columns, the shop's settings, every concession, or the whole order of pressing. */
 export type Change =
   | { readonly cells: readonly CellEdit[] }
   | { readonly columns: ColumnChoices }
   | { readonly shop: ShopSettings }
-  | { readonly concessions: readonly Concession[] };
+  | { readonly concessions: readonly Concession[] }
+  | { readonly pressOrder: PressOrder };
 
 /** What a step does, before it is known when and by whom. */
 export interface Deed {
@@ -53,4 +55,10 @@ export function stepForward({ done, undone }: History): { readonly step: Step; r
 export function concessionsAfter({ done }: History): readonly Concession[] {
   const last = done.findLast(({ after }) => 'concessions' in after)?.after;
   return last && 'concessions' in last ? last.concessions : [];
+}
+
+/** The order of pressing that the steps have led to: each such step holds all of it. */
+export function pressOrderAfter({ done }: History): PressOrder {
+  const last = done.findLast(({ after }) => 'pressOrder' in after)?.after;
+  return last && 'pressOrder' in last ? last.pressOrder : [];
 }

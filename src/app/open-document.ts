@@ -9,7 +9,15 @@ import { type OnProgress, Refused, type WorkerClient } from '../worker/client.ts
 import type { CellEdit, HandedFile, RowState } from '../worker/protocol.ts';
 import { hasChoices } from './column-choices.ts';
 import { recallColumns, rememberColumns } from './column-memory.ts';
-import { addStep, type Change, concessionsAfter, type Deed, type History, NO_HISTORY } from './history.ts';
+import {
+  addStep,
+  type Change,
+  concessionsAfter,
+  type Deed,
+  type History,
+  NO_HISTORY,
+  pressOrderAfter,
+} from './history.ts';
 import { cellsAfter, type KeptFields, NOTHING_KEPT, type OpenWork, type Project } from './project.ts';
 import { noticeShop } from './shop-notice.ts';
 import { type AppState, type GridRow, weaveRows, withConceded } from './state.ts';
@@ -106,7 +114,7 @@ export class OpenDocument {
         this.#setHistory(NO_HISTORY);
         this.#show(answer.list, answer.catalogues);
         const columnsBy = hasChoices(answer.columns) ? 'memory' : null;
-        this.#store.set({ view: 'list', columnsBy, filter: new Set(), search: '', selectedRow: null });
+        this.#store.set({ view: 'list', columnsBy, filter: new Set(), focus: null, search: '', selectedRow: null });
       };
     });
   }
@@ -127,7 +135,7 @@ export class OpenDocument {
         this.#store.set(withRows(this.#store.state, edited.rows, edited.totals));
         const columnsBy = hasChoices(answer.columns) ? 'user' : null;
         const filter = new Set(project.filter);
-        this.#store.set({ view: 'list', columnsBy, shop, filter, search: '', selectedRow, message });
+        this.#store.set({ view: 'list', columnsBy, shop, filter, focus: null, search: '', selectedRow, message });
         this.#setHistory({ done: steps, undone });
       };
     });
@@ -242,7 +250,8 @@ export class OpenDocument {
     const [undoName, redoName] = [history.done.at(-1)?.name ?? null, history.undone.at(-1)?.name ?? null];
     const concessions = concessionsAfter(history);
     const rows = withConceded(this.#store.state.rows, concessions);
-    this.#store.set({ history, concessions, rows, undoName, redoName });
+    const pressOrder = pressOrderAfter(history);
+    this.#store.set({ history, concessions, pressOrder, rows, undoName, redoName });
   }
 
   #show(list: AuditedList, catalogues: readonly Catalogue[] = this.#store.state.catalogues): void {

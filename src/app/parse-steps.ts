@@ -92,4 +92,5 @@ const CHANGES: Readonly<Record<string, Read<unknown>>> = {
   columns: readColumns,
   shop: readShop,
   concessions: readListOf(readConcession),
+  pressOrder: readListOf(readRow),
 };

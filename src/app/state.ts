@@ -5,11 +5,22 @@ import type { Catalogue } from '../core/model/fastener.ts';
 import type { OtherRow } from '../core/model/list.ts';
 import type { Verdict } from '../core/model/outcome.ts';
 import { DEFAULT_SHOP, type ShopSettings } from '../core/model/shop.ts';
-import type { Phase } from '../worker/protocol.ts';
+import type { PressOrder } from '../core/rollup/press-order.ts';
+import type { Phase, Rollups } from '../worker/protocol.ts';
 import { type History, NO_HISTORY } from './history.ts';
 import type { ShelfEntry } from './shelf.ts';
 
-export type View = 'list' | 'changes' | 'catalogue' | 'settings' | 'rules';
+/** `findings` is the page that is printed: no tab leads to it. */
+export type View =
+  | 'list'
+  | 'purchasing'
+  | 'press'
+  | 'questions'
+  | 'changes'
+  | 'catalogue'
+  | 'settings'
+  | 'rules'
+  | 'findings';
 
 /** Long work under way, with what a progress bar shows. */
 export interface Work {
@@ -41,6 +52,12 @@ export type GridRow = {
   | { readonly other: OtherRow; readonly line?: undefined }
 );
 
+/** Rows of a list that have something in common: a panel, a check, a pair of metals. */
+export interface RowFocus {
+  readonly name: string;
+  readonly rows: ReadonlySet<number>;
+}
+
 /** Everything that the page shows. Replaced as a whole at each change, never edited. */
 export interface AppState {
   readonly view: View;
@@ -59,6 +76,8 @@ export interface AppState {
   /** Verdicts shown; empty means all rows. */
   readonly filter: ReadonlySet<Verdict>;
   readonly search: string;
+  /** Rows shown alone, and what they have in common; null: all rows. */
+  readonly focus: RowFocus | null;
   readonly selectedRow: number | null;
   /** Rule or table whose page is asked for. */
   readonly openRule: string | null;
@@ -69,6 +88,12 @@ export interface AppState {
   readonly history: History;
   /** What was accepted as it is, as the steps have left it. */
   readonly concessions: readonly Concession[];
+  /** The order in which the user presses, as the steps have left it. */
+  readonly pressOrder: PressOrder;
+  /** What the list came to when a view last asked, and which list that was; null before that. */
+  readonly rollups: (Rollups & { readonly list: AuditedList }) | null;
+  /** Questions that are not asked, by their keys. */
+  readonly leftOut: ReadonlySet<string>;
   /** The name that steps and concessions are signed with; may be empty. */
   readonly userName: string;
   readonly undoName: string | null;
@@ -87,12 +112,16 @@ export const EMPTY_STATE: AppState = {
   message: null,
   filter: new Set(),
   search: '',
+  focus: null,
   selectedRow: null,
   openRule: null,
   update: null,
   dialog: null,
   history: NO_HISTORY,
   concessions: [],
+  pressOrder: [],
+  rollups: null,
+  leftOut: new Set(),
   userName: '',
   undoName: null,
   redoName: null,

@@ -4,6 +4,7 @@ import type { Commands } from '../app/commands.ts';
 import type { View } from '../app/state.ts';
 import type { Store } from '../app/store.ts';
 import type { ShopSettings } from '../core/model/shop.ts';
+import { LEFT, LOADERS, RIGHT, showView } from './app-views.ts';
 import './export-menu.ts';
 import type { ExportEvent } from './export-menu.ts';
 import './first-screen.ts';
@@ -12,22 +13,6 @@ import { LISTS_AND_PROJECTS, pickFiles } from './pick-files.ts';
 import { StoreController } from './store-controller.ts';
 import { shared } from './styles.ts';
 
-const LEFT: readonly (readonly [View, string])[] = [
-  ['list', 'List'],
-  ['changes', 'Changes'],
-];
-const RIGHT: readonly (readonly [View, string])[] = [
-  ['catalogue', 'Catalogue'],
-  ['settings', 'Shop settings'],
-  ['rules', 'Rules and sources'],
-];
-const LOADERS: Readonly<Record<View, () => Promise<unknown>>> = {
-  list: () => import('./list-view.ts'),
-  changes: () => import('./changes-view.ts'),
-  catalogue: () => import('./catalogue-view.ts'),
-  settings: () => import('./settings-view.ts'),
-  rules: () => import('./rules-view.ts'),
-};
 const PHASES = { reading: 'reading', judging: 'judging rows', writing: 'writing' } as const;
 
 /** The whole page: views across the top, the view itself, messages and progress. Files can be dropped anywhere. */
@@ -44,7 +29,7 @@ export class AppRoot extends LitElement {
     css`
       :host {
         display: grid;
-        grid-template-rows: auto auto minmax(0, 1fr);
+        grid-template: auto auto minmax(0, 1fr) / minmax(0, 1fr);
         height: 100vh;
       }
       header {
@@ -65,10 +50,20 @@ export class AppRoot extends LitElement {
       }
       nav {
         display: flex;
+        flex-wrap: wrap;
         gap: 2px;
       }
       nav.right {
         margin-left: auto;
+      }
+      .actions {
+        display: flex;
+        gap: 16px;
+      }
+      @media (max-width: 1199px) {
+        .actions {
+          margin-left: auto;
+        }
       }
       nav button {
         min-height: 34px;
@@ -131,6 +126,16 @@ export class AppRoot extends LitElement {
         width: 240px;
         accent-color: var(--blue);
       }
+      @media print {
+        :host {
+          display: block;
+          height: auto;
+        }
+        header,
+        [aria-live] {
+          display: none;
+        }
+      }
     `,
   ];
 
@@ -147,18 +152,27 @@ export class AppRoot extends LitElement {
   }
 
   override render() {
-    const { view, list, message, work, dialog } = this.store.state;
+    const { view, list, message, work, dialog, update } = this.store.state;
     return html`
       <header>
-        <span class="name">${logo} Clinchsheet</span>
+        <h1 class="name">${logo} Clinchsheet</h1>
         <nav aria-label="List">${list ? LEFT.map((entry) => this.#tab(entry, view)) : ''}</nav>
         <nav class="right" aria-label="Basis">${RIGHT.map((entry) => this.#tab(entry, view))}</nav>
+        <div class="actions">
         <button class="button" @click=${this.#pickList}>Open list</button>
         <button class="button" ?disabled=${!list} title="List, edits, undo and settings in one file" @click=${() => this.commands.saveProject()}>Save project</button>
-        <export-menu ?disabled=${!list} ?asks=${(list?.sheets.length ?? 0) > 0}
-          @export-list=${({ detail }: ExportEvent) => this.commands.exportWorkbook(detail)}></export-menu>
+        <export-menu ?disabled=${!list} .inPlace=${(list?.sheets.length ?? 0) > 0}
+          @export-list=${({ detail }: ExportEvent) => this.commands.exportList(detail)}
+          @print-findings=${() => this.commands.reports.printFindings()}></export-menu>
+        </div>
       </header>
       <div aria-live="polite">
+        ${
+          update
+            ? html`<div class="work"><span>A newer version is ready. Your work is kept.</span>
+          <button class="button" @click=${update}>Use it now</button></div>`
+            : ''
+        }
         ${
           work
             ? html`<div class="work"><span>${work.what}: ${PHASES[work.phase]}</span><progress max="1" .value=${work.share} aria-label=${work.what}></progress>
@@ -183,15 +197,10 @@ export class AppRoot extends LitElement {
   }
 
   #view(): TemplateResult {
-    const { view, list, catalogues, shop, openRule, shelf } = this.store.state;
+    const { view, list, shelf } = this.store.state;
     if (view === 'list' && !list) return html`<first-screen ?over=${this.over} .kept=${shelf}></first-screen>`;
     if (!this.#isLoaded(view)) return html``;
-    if (view === 'changes') return html`<changes-view .store=${this.store} .commands=${this.commands}></changes-view>`;
-    if (view === 'catalogue')
-      return html`<catalogue-view .catalogues=${catalogues} units=${shop.units}></catalogue-view>`;
-    if (view === 'settings') return html`<settings-view .shop=${shop}></settings-view>`;
-    if (view === 'rules') return html`<rules-view .openRule=${openRule}></rules-view>`;
-    return html`<list-view .store=${this.store} .commands=${this.commands}></list-view>`;
+    return showView(this.store, this.commands);
   }
 
   /** Views are fetched when first asked for; until one is there, nothing stands in its place. */

@@ -9,10 +9,11 @@ import { verdictShape } from './verdict-mark.ts';
 
 /** An example of a rule over single rows: what is given, and what the rule really says of it. */
 export function showExample(rule: Rule, example: Example): TemplateResult {
-  const { cells, unit, part, shop } = example;
+  const { cells, unit, part, shop, piecesByAssembly } = example;
   const given = [
     ...showCells(cells),
     ...(unit ? [unit === 'in' ? 'bare numbers in inches' : 'nothing settles the unit'] : []),
+    ...(piecesByAssembly === undefined ? [] : [`columns of assemblies that give ${piecesByAssembly} pieces`]),
     ...(part === null ? ['a part that is not on file'] : showFields(part)),
     ...showFields(shop),
   ];

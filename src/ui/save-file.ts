@@ -1,6 +1,7 @@
 const TYPES: Readonly<Record<string, string>> = {
   xlsx: 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet',
   xlsm: 'application/vnd.ms-excel.sheet.macroEnabled.12',
+  csv: 'text/csv',
   json: 'application/json',
 };
 

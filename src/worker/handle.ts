@@ -1,6 +1,8 @@
 import { Unreadable } from '../core/model/raw.ts';
 import { readFile } from '../io/read-file.ts';
+import { writeCsv } from '../io/write/csv.ts';
 import type { CellEdit, HandedFile, Message, Phase, Reply, RequestName, Requests, SwapQuestion } from './protocol.ts';
+import { rollUp, writeReport } from './rollups.ts';
 import {
   choicesOf,
   editCells,
@@ -52,8 +54,12 @@ function answerTo(desk: Desk, message: Message, report: Report) {
       return answerSwaps(desk, message.ask);
     case 'tryEdit':
       return answerTrial(desk, message.ask.cells);
+    case 'rollups':
+      return answerRollups(desk);
+    case 'report':
+      return answerReport(desk, message.ask);
     case 'export':
-      return exportWorkbook(desk, message.ask, report);
+      return exportList(desk, message.ask, report);
   }
 }
 
@@ -100,21 +106,35 @@ async function answerTrial(desk: Desk, cells: readonly CellEdit[]): Answer<'tryE
   return { trial: tryCells(current(desk), cells) };
 }
 
+async function answerRollups(desk: Desk): Answer<'rollups'> {
+  return rollUp(current(desk));
+}
+
+async function answerReport(desk: Desk, ask: Requests['report']['ask']): Answer<'report'> {
+  return { bytes: await writeReport(current(desk), ask) };
+}
+
 /** The writing library is as big as the grid, so it is loaded when the first export is asked for. */
-async function exportWorkbook(
+async function exportList(
   desk: Desk,
-  { date, work, how }: Requests['export']['ask'],
+  { date, work, how, escapes }: Requests['export']['ask'],
   report: Report,
 ): Answer<'export'> {
   const { audited, judged } = current(desk);
   const { parts } = judged.basis;
   report('writing')(0);
+  if (how === 'csv') return { bytes: csvBytes(writeCsv(audited, work.concessions, { escapes }), escapes) };
   const { annotateWorkbook } = await import('../io/annotate/annotate-workbook.ts');
   const { writeWorkbook } = await import('../io/write/workbook.ts');
   if (how === 'new') return { bytes: await writeWorkbook(audited, date, parts, work) };
   const annotated = await annotateWorkbook(desk.upload, audited, date, parts, work);
   if ('bytes' in annotated) return annotated;
   return { bytes: await writeWorkbook(audited, date, parts, work), refused: annotated.refused };
+}
+
+/** A spreadsheet knows by the mark at the start that it is UTF-8; other programs would take the mark for text. */
+function csvBytes(text: string, isForSpreadsheets: boolean): Uint8Array {
+  return new TextEncoder().encode(isForSpreadsheets ? `\ufeff${text}` : text);
 }
 
 async function read(file: HandedFile, report: Report) {

@@ -10,6 +10,10 @@ import type { TextReading } from '../core/model/raw.ts';
 import type { ShopSettings } from '../core/model/shop.ts';
 import type { SheetChange } from '../core/remedies/sheet-change.ts';
 import type { Swaps } from '../core/remedies/swap.ts';
+import type { PressSheet } from '../core/rollup/press.ts';
+import type { PressOrder } from '../core/rollup/press-order.ts';
+import type { Purchase } from '../core/rollup/purchase.ts';
+import type { Question } from '../core/rollup/questions.ts';
 
 /** A file as the page hands it over: bytes are read in the worker. */
 export interface HandedFile {
@@ -55,8 +59,24 @@ export interface Trial {
   readonly rows: readonly TriedRow[];
 }
 
-/** Whether an export goes into the workbook that the list came in, or into a new one. */
-export type ExportHow = 'in-place' | 'new';
+/** Whether an export goes into the workbook that the list came in, into a new one, or into a CSV file. */
+export type ExportHow = 'in-place' | 'new' | 'csv';
+
+/** What a list comes to: what to order, press (in the suggested order) and ask. */
+export interface Rollups {
+  readonly purchase: Purchase;
+  readonly press: PressSheet;
+  readonly questions: readonly Question[];
+}
+
+/** One report as a file. */
+export interface ReportAsk {
+  readonly which: 'purchase' | 'press' | 'questions';
+  readonly format: 'csv' | 'xlsx';
+  readonly pressOrder: PressOrder;
+  /** Questions that are not asked, by their keys. */
+  readonly leftOut: readonly string[];
+}
 
 /** What can be asked of a worker. One worker serves one list: `open` comes first. */
 export interface Requests {
@@ -97,9 +117,18 @@ export interface Requests {
   swaps: { readonly ask: SwapQuestion; readonly answer: { readonly swaps: SwapAnswer | null } };
   /** What an edit would do; the list stays as it is. */
   tryEdit: { readonly ask: { readonly cells: readonly CellEdit[] }; readonly answer: { readonly trial: Trial } };
-  /** The judged list as a workbook: the one that it came in, or a new one. */
+  /** What to order, press and ask by the list as it stands. */
+  rollups: { readonly ask: Readonly<Record<string, never>>; readonly answer: Rollups };
+  report: { readonly ask: ReportAsk; readonly answer: { readonly bytes: Uint8Array } };
+  /** The judged list as a workbook (the one that it came in, or a new one) or as CSV. */
   export: {
-    readonly ask: { readonly date: string; readonly work: WorkRecord; readonly how: ExportHow };
+    readonly ask: {
+      readonly date: string;
+      readonly work: WorkRecord;
+      readonly how: ExportHow;
+      /** CSV: cells that begin like a formula get an apostrophe. */
+      readonly escapes: boolean;
+    };
     /** `refused` says why it is a new workbook all the same. */
     readonly answer: { readonly bytes: Uint8Array; readonly refused?: string };
   };

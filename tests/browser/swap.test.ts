@@ -109,6 +109,7 @@ describe('a concession', () => {
 
     const download = page.waitForEvent('download');
     await page.getByRole('button', { name: 'Export', exact: true }).click();
+    await page.getByRole('menuitem', { name: 'As a new workbook' }).click();
     const workbook = new exceljs.Workbook();
     await workbook.xlsx.load(readFileSync(await (await download).path()) as unknown as ArrayBuffer);
     const row = workbook.getWorksheet('Concessions')?.getRow(2);

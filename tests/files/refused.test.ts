@@ -157,7 +157,7 @@ const CASES: readonly Case[] = [
   {
     what: 'a part that announces less than it holds',
     bytes: announce(good, 60),
-    says: /cut short: sheet ‘Parts’ breaks off/,
+    says: /damaged or incomplete/,
   },
   {
     what: 'thousands of parts',

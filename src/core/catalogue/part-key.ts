@@ -1,5 +1,9 @@
+import { rememberSome } from '../model/remember.ts';
+
 /** A part number for comparing: "ｎｕｔ – M4" and "NUT-M4" give the same key. Every other sign counts. */
-export function partKey(partNumber: string): string {
+export const partKey: (partNumber: string) => string = rememberSome(readPartKey);
+
+function readPartKey(partNumber: string): string {
   return partNumber
     .normalize('NFKC')
     .toUpperCase()

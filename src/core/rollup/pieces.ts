@@ -1,9 +1,9 @@
+import { countable } from '../intake/quantity.ts';
 import type { AuditedLine } from '../model/audited.ts';
 
 /** Pieces of a row in one product, through every level above it; null where that is no whole number above zero. */
 export function piecesOf({ extendedQuantity }: AuditedLine): number | null {
-  const isUsable = extendedQuantity !== null && Number.isSafeInteger(extendedQuantity) && extendedQuantity > 0;
-  return isUsable ? extendedQuantity : null;
+  return countable(extendedQuantity);
 }
 
 /** Why a row cannot be counted, in a phrase. */

@@ -4,6 +4,12 @@ import type { FastenerKind } from '../model/fastener.ts';
 /** Said wherever what follows is shown: nobody has written it down in a text that we have read. */
 export const PRACTICE_MARK = 'common practice, no source';
 
+/** In which order a panel is pressed where the user says nothing else. */
+export const SUGGESTED_ORDER = `Suggested order: largest force last (${PRACTICE_MARK}).`;
+
+/** Said where the user has put the steps in another order. */
+export const ORDER_SET = 'Order as set by hand.';
+
 /** From which side every press-in fastener goes in. Source: common practice, no source. */
 export const PRESS_SIDE = 'Punch side; never the painted face';
 

@@ -3,7 +3,7 @@ import { SAFETY_WORDS } from '../say/safety.ts';
 import { distinct } from './group-by.ts';
 import { listRows } from './name-rows.ts';
 import type { PressPanel, PressSheet } from './press.ts';
-import { PRACTICE_MARK, SAMPLE_WORDS } from './press-practice.ts';
+import { ORDER_SET, PRACTICE_MARK, SAMPLE_WORDS, SUGGESTED_ORDER } from './press-practice.ts';
 import type { PressStep } from './press-step.ts';
 import { headingOf } from './questions.ts';
 import { footOf, type Report, type ReportBlock } from './report.ts';
@@ -68,23 +68,24 @@ function stepRow(step: PressStep, { panel }: PressPanel): ReportBlock['rows'][nu
   ];
 }
 
-function panelNotes({ steps, warnings }: PressPanel): readonly string[] {
-  const fixtures = distinct(
+/** Punch and anvil for each kind in a panel, once. */
+export function fixtureNotes(steps: readonly PressStep[]): readonly string[] {
+  return distinct(
     steps.map(({ kind, fixture }) =>
       fixture ? `Punch and anvil for ${kind} (${PRACTICE_MARK}; the part's own data go first): ${fixture}.` : '',
     ),
   );
-  return [...fixtures, ...warnings.map((warning) => `Look-alikes: ${warning}`)];
+}
+
+function panelNotes({ steps, warnings, isOrderSet }: PressPanel): readonly string[] {
+  const order = isOrderSet ? [ORDER_SET] : [];
+  return [...order, ...fixtureNotes(steps), ...warnings.map((warning) => `Look-alikes: ${warning}`)];
 }
 
 function generalNotes(panels: readonly PressPanel[]): readonly string[] {
   const checks = distinct(panels.flatMap(({ firstPiece }) => firstPiece));
   if (checks.length === 0) return ['No row is to be pressed yet.'];
-  return [
-    `Suggested order: largest force last (${PRACTICE_MARK}).`,
-    ...checks.map((check) => `First piece (${PRACTICE_MARK}): ${check}`),
-    SAMPLE_WORDS,
-  ];
+  return [SUGGESTED_ORDER, ...checks.map((check) => `First piece (${PRACTICE_MARK}): ${check}`), SAMPLE_WORDS];
 }
 
 function notYetBlock(panels: readonly PressPanel[]): readonly ReportBlock[] {

@@ -28,6 +28,8 @@ export interface PressPanel {
   /** Parts and holes that are easily taken for each other, a sentence each. */
   readonly warnings: readonly string[];
   readonly notYet: readonly NotYet[];
+  /** The user has set the order of the steps; left out: it is the suggested one. */
+  readonly isOrderSet?: true;
 }
 
 /** What to press, panel by panel in the order of the list. */

@@ -62,6 +62,11 @@ export function showQuestions({ file, sheet, catalogues }: AuditedList, question
   ].join('\n');
 }
 
+/** By what a question is known again after the list has changed. */
+export function questionKey({ panel, text }: Question): string {
+  return JSON.stringify([panel, text]);
+}
+
 /** What stands above the questions of a panel. */
 export function headingOf(panel: string | null): string {
   if (panel === null) return 'Whole list';

@@ -1,7 +1,9 @@
 import type { AuditedLine, Requirement } from '../model/audited.ts';
+import type { Values } from '../model/finding.ts';
 import type { LengthUnit } from '../model/list.ts';
 import { findCited } from '../reference/index.ts';
-import { showValue } from './show-value.ts';
+import { showValue, unitOf } from './show-value.ts';
+import { nameOfValue } from './value-names.ts';
 
 /** What decides a row in one grid cell; nothing for a row that holds. */
 export function describeDecision({ decidedBy }: AuditedLine): string {
@@ -37,6 +39,13 @@ export function describeRemedies({ remedies }: AuditedLine, most = Number.POSITI
   return remedies
     .slice(0, most)
     .map(({ partNumber, change, stocked }) => `${partNumber} (${change}${stocked === false ? ', not stocked' : ''})`)
+    .join('; ');
+}
+
+/** Numbers of a finding by name, with their units: "sheet 0.80 mm; minimum sheet 1.00 mm". */
+export function describeNumbers(values: Values, units: LengthUnit): string {
+  return Object.entries(values)
+    .map(([key, value]) => `${nameOfValue(key)} ${showValue(key, value, units)}${unitOf(key, units)}`)
     .join('; ');
 }
 

@@ -1,9 +1,7 @@
 import type { Worksheet } from 'exceljs';
-import { SETTING_KEYS } from '../../core/intake/shop-settings.ts';
 import type { AuditedList } from '../../core/model/audited.ts';
-import { VERDICTS } from '../../core/model/outcome.ts';
+import { basisOf } from '../../core/rollup/basis.ts';
 import { DEMO_WORDS, SAFETY_WORDS } from '../../core/say/safety.ts';
-import { SETTING_WORDS, showSetting } from '../../core/say/show-setting.ts';
 import { fitHeight, font, isDemo, setUpPrint } from './look.ts';
 import { safeText } from './safe-text.ts';
 
@@ -14,8 +12,8 @@ const VALUE_WIDTH = 62;
 export function writeBasisSheet(sheet: Worksheet, list: AuditedList, date: string): void {
   sheet.getColumn(1).width = NAME_WIDTH;
   sheet.getColumn(2).width = VALUE_WIDTH;
-  for (const [name, value] of facts(list, date)) {
-    const row = sheet.addRow([name, value]);
+  for (const [name, value] of basisOf(list, date)) {
+    const row = sheet.addRow([name, typeof value === 'string' ? safeText(value) : value]);
     row.getCell(1).font = font({ bold: true });
     row.getCell(2).font = font();
     row.getCell(2).alignment = { horizontal: 'left' };
@@ -23,25 +21,6 @@ export function writeBasisSheet(sheet: Worksheet, list: AuditedList, date: strin
   sheet.addRow([]);
   for (const text of isDemo(list) ? [DEMO_WORDS, ...SAFETY_WORDS] : SAFETY_WORDS) writeWords(sheet, text);
   setUpPrint(sheet, list);
-}
-
-function facts(list: AuditedList, date: string): readonly (readonly [string, string | number])[] {
-  return [
-    ['List', safeText(list.file)],
-    ['Sheet', safeText(list.sheet || '(the only table)')],
-    ['Headings in row', list.headerRow],
-    ['Judged on', date],
-    ['Fastener rows', list.lines.length],
-    ['Rows that are no press-in fasteners', list.others.length],
-    ['Hidden rows, judged like the rest', list.hiddenRows],
-    ...VERDICTS.map((verdict) => [`Rows: ${verdict}`, list.totals[verdict]] as const),
-    ...list.catalogues.map(({ name, demo }) => ['Catalogue', catalogueName(name, demo)] as const),
-    ...SETTING_KEYS.map((key) => [`Setting: ${SETTING_WORDS[key].name}`, showSetting(key, list.shop)] as const),
-  ];
-}
-
-function catalogueName(name: string, demo: boolean): string {
-  return safeText(demo ? `${name} (demo: not for production)` : name);
 }
 
 /** One sentence across both columns. */

@@ -1,10 +1,8 @@
 import type { Worksheet } from 'exceljs';
 import type { AuditedLine, AuditedList } from '../../core/model/audited.ts';
-import type { Finding, Values } from '../../core/model/finding.ts';
+import type { Finding } from '../../core/model/finding.ts';
 import type { LengthUnit } from '../../core/model/list.ts';
-import { describeSources } from '../../core/say/describe.ts';
-import { showValue, unitOf } from '../../core/say/show-value.ts';
-import { nameOfValue } from '../../core/say/value-names.ts';
+import { describeNumbers, describeSources } from '../../core/say/describe.ts';
 import { fitHeight, font, paintHeading, paintOutcome, setUpPrint } from './look.ts';
 import { safeText } from './safe-text.ts';
 
@@ -39,7 +37,7 @@ function writeFinding(
   units: LengthUnit,
 ): void {
   const { rule, outcome, text, values, cites } = finding;
-  const words = [safeText(text), showNumbers(values, units), describeSources(cites)];
+  const words = [safeText(text), describeNumbers(values, units), describeSources(cites)];
   const target = sheet.addRow([row, safeText(line.partNumber), safeText(line.panel), '', rule, '', ...words]);
   target.font = font();
   target.alignment = { vertical: 'top' };
@@ -50,11 +48,4 @@ function writeFinding(
     target,
     words.map((word, index) => ({ text: word, width: COLUMNS[index + 6]?.[1] ?? 40 })),
   );
-}
-
-/** The values by name, with their units: "sheet 0.80 mm; minimum sheet 1.00 mm". */
-function showNumbers(values: Values, units: LengthUnit): string {
-  return Object.entries(values)
-    .map(([key, value]) => `${nameOfValue(key)} ${showValue(key, value, units)}${unitOf(key, units)}`)
-    .join('; ');
 }

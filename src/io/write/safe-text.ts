@@ -2,34 +2,29 @@
 const MOST_CHARACTERS = 32_767;
 
 /**
- * Text that an XLSX file can carry: control characters and lone surrogates taken out, an escape such as `_x0041_` written so that it
- * reads back as itself, cut at what a cell holds.
+ * Text that an XLSX file can carry: control characters and lone surrogates taken out, one kind of line break, cut at what a cell
+ * holds, an escape such as `_x0041_` written so that it reads back as itself.
  */
 export function safeText(text: string): string {
-  const clean = text
-    .replace(/[\x00-\x08\x0b\x0c\x0e-\x1f\ufffe\uffff]/g, '')
+  const clean = text.replace(/\r\n?/g, '\n').replace(/[\x00-\x08\x0b\x0c\x0e-\x1f\ufffe\uffff]/g, '');
+  const cut = clean.length > MOST_CHARACTERS ? `${cutTo(MOST_CHARACTERS - 1, clean)}…` : clean;
+  return cut
     .replace(/[\ud800-\udbff](?![\udc00-\udfff])|(?<![\ud800-\udbff])[\udc00-\udfff]/g, '\ufffd')
-    .replace(/_x([0-9A-Fa-f]{4})_/g, '_x005F_x$1_');
-  return clean.length > MOST_CHARACTERS ? `${clean.slice(0, MOST_CHARACTERS - 1)}…` : clean;
+    .replace(/_(?=x[0-9A-Fa-f]{4}_)/g, '_x005F_');
 }
 
-/** A sheet name that spreadsheets accept and that is not taken yet (names differ by more than case). */
+/** A sheet name that spreadsheets accept and that is not taken yet (names differ by more than case). An escape in it they read differently: it is taken apart. */
 export function safeSheetName(wanted: string, taken: readonly string[]): string {
-  const clean = safeText(wanted)
-    .replace(/[*?:\\/[\]]/g, ' ')
-    .replace(/^'+|'+$/g, '')
-    .trim()
-    .slice(0, 31);
+  const clean = cutTo(31, safeText(wanted).replace(/_x005F_|[*?:\\/[\]\t\r\n]/g, ' ')).replace(/^[\s']+|[\s']+$/g, '');
   const name = clean === '' || clean.toLowerCase() === 'history' ? 'List' : clean;
   const isTaken = (candidate: string) => taken.some((other) => other.toLowerCase() === candidate.toLowerCase());
   for (let count = 1; ; count++) {
-    const candidate = count === 1 ? name : `${name.slice(0, 31 - ` ${count}`.length)} ${count}`;
+    const candidate = count === 1 ? name : `${cutTo(31 - ` ${count}`.length, name)} ${count}`;
     if (!isTaken(candidate)) return candidate;
   }
 }
 
-/** A text cell that a spreadsheet would take for a formula when it is saved as CSV gets an apostrophe; plain numbers do not. */
-export function safeCsvText(text: string): string {
-  const isNumber = /^[+-]?[\d.,]+$/.test(text);
-  return !isNumber && /^[=+\-@\t\r\n＝＋－＠]/.test(text) ? `'${text}` : text;
+/** The beginning of a text, without half of a character that stands as two. */
+function cutTo(length: number, text: string): string {
+  return text.slice(0, length).replace(/[\ud800-\udbff]$/, '');
 }
