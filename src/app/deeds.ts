@@ -35,6 +35,18 @@ export function deedOfWithdrawal(before: readonly Concession[], row: number, rul
   return { name, after: { concessions: without(before, concession) }, before: { concessions: before } };
 }
 
+/** Takes over what an earlier export has left in the workbook. */
+export function deedOfTakenOver(concessions: readonly Concession[]): Deed {
+  const count = concessions.length === 1 ? 'a concession' : `${concessions.length} concessions`;
+  return { name: `take over ${count} of the workbook`, after: { concessions }, before: { concessions: [] } };
+}
+
+/** What is said of concessions that could not be placed. */
+export function sayLost(lost: number): string {
+  const some = lost === 1 ? 'One concession' : `${lost} concessions`;
+  return `${some} of the sheet “Concessions” could not be taken over: the part is not in its row any more, or the hidden column was changed. Look there, and accept again where needed.`;
+}
+
 function without(concessions: readonly Concession[], { row, rule }: Pick<Concession, 'row' | 'rule'>) {
   return concessions.filter((one) => one.row !== row || one.rule !== rule);
 }

@@ -6,9 +6,10 @@ import type { Catalogue } from '../core/model/fastener.ts';
 import type { TextReading } from '../core/model/raw.ts';
 import type { ShopSettings } from '../core/model/shop.ts';
 import { type OnProgress, Refused, type WorkerClient } from '../worker/client.ts';
-import type { CellEdit, HandedFile, RowState } from '../worker/protocol.ts';
+import type { CellEdit, HandedFile, Requests, RowState } from '../worker/protocol.ts';
 import { hasChoices } from './column-choices.ts';
 import { recallColumns, rememberColumns } from './column-memory.ts';
+import { deedOfTakenOver, sayLost } from './deeds.ts';
 import {
   addStep,
   type Change,
@@ -113,10 +114,20 @@ export class OpenDocument {
         this.#takeOver(file, options, reading, answer.columns);
         this.#setHistory(NO_HISTORY);
         this.#show(answer.list, answer.catalogues);
+        this.#takeConcessions(answer.taken);
         const columnsBy = hasChoices(answer.columns) ? 'memory' : null;
         this.#store.set({ view: 'list', columnsBy, filter: new Set(), focus: null, search: '', selectedRow: null });
       };
     });
+  }
+
+  /** What was accepted before an export stands again when the workbook comes back, as a step that can be taken back. */
+  #takeConcessions({ concessions, lost }: Requests['open']['answer']['taken']): void {
+    if (concessions.length > 0) {
+      const step = { ...deedOfTakenOver(concessions), when: new Date().toISOString(), by: this.#store.state.userName };
+      this.#setHistory(addStep(NO_HISTORY, step));
+    }
+    if (lost > 0) this.#store.set({ message: { kind: 'error', text: sayLost(lost) } });
   }
 
   /** Opens kept work: list, edits, undo and redo as they were. */

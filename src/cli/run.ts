@@ -6,9 +6,11 @@ import type { PartIndex } from '../core/catalogue/find-part.ts';
 import { importCatalogue } from '../core/catalogue/import.ts';
 import { compareLists } from '../core/compare/compare-lists.ts';
 import { compareReport } from '../core/compare/compare-report.ts';
+import { readConcessions } from '../core/concede/read-back.ts';
 import { parseShopSettings } from '../core/intake/shop-settings.ts';
 import type { AuditedList } from '../core/model/audited.ts';
-import { NO_WORK } from '../core/model/change-record.ts';
+import { NO_WORK, type WorkRecord } from '../core/model/change-record.ts';
+import type { Concession } from '../core/model/concession.ts';
 import { type RawFile, Unreadable } from '../core/model/raw.ts';
 import { DEFAULT_SHOP } from '../core/model/shop.ts';
 import type { Report } from '../core/rollup/report.ts';
@@ -55,6 +57,9 @@ interface Judged {
   readonly parts: PartIndex;
   /** The earlier revision to compare with, judged in the same way. */
   readonly before: AuditedList | null;
+  /** What earlier exports have left in the list's workbook and in that of the earlier revision. */
+  readonly work: WorkRecord;
+  readonly acceptedBefore: readonly Concession[];
 }
 
 function audit(given: Arguments, { error }: Streams): Judged {
@@ -70,7 +75,10 @@ function audit(given: Arguments, { error }: Streams): Judged {
   const list = auditFile(raw, basis, given.sheet ? { sheet: given.sheet } : {});
   const withoutRemedies = { ...basis, findRemedies: () => [] };
   const before = rawBefore && auditFile(rawBefore, withoutRemedies, sheetIn(rawBefore, given.sheet));
-  return { list, parts: basis.parts, before };
+  const { concessions, lost } = readConcessions(raw, list);
+  if (lost > 0) error(`${list.file}, sheet Concessions: ${lost} could not be placed on a row and are left out.\n`);
+  const acceptedBefore = rawBefore && before ? readConcessions(rawBefore, before).concessions : [];
+  return { list, parts: basis.parts, before, work: { ...NO_WORK, concessions }, acceptedBefore };
 }
 
 /** The sheet named counts for the earlier revision too, where that has one of the name. */
@@ -78,18 +86,19 @@ function sheetIn({ tables }: RawFile, sheet: string | null) {
   return sheet !== null && tables.some(({ name }) => name === sheet) ? { sheet } : {};
 }
 
-async function put(given: Arguments, { list, parts, before }: Judged, streams: Streams): Promise<void> {
+async function put(given: Arguments, judged: Judged, streams: Streams): Promise<void> {
   const { format, report, out } = given;
+  const { list, parts, before, acceptedBefore } = judged;
   const csv = { escapes: !given.plainCsv };
-  const comparison = before && compareLists(before, list);
+  const comparison = before && compareLists(before, list, acceptedBefore);
   if (format === 'xlsx') {
     const compared = comparison && compareReport(comparison, before, list);
-    return save(out ?? '', await workbookFor(given, list, parts, compared, streams));
+    return save(out ?? '', await workbookFor(given, judged, compared, streams));
   }
   const text = comparison
     ? await compareText(comparison, before, list, format, csv)
     : report === 'findings'
-      ? await textFor(format, list, csv)
+      ? await textFor(format, judged, csv)
       : await reportText(report, format, list, parts, csv);
   if (out) save(out, text);
   else streams.out(text);
@@ -98,30 +107,29 @@ async function put(given: Arguments, { list, parts, before }: Judged, streams: S
 /** The workbook that the list came in, judged in place; where that cannot be, a new one and the reason. */
 async function workbookFor(
   { list: file, out }: Arguments,
-  list: AuditedList,
-  parts: PartIndex,
+  { list, parts, work }: Judged,
   compared: Report | null,
   { error }: Streams,
 ): Promise<Uint8Array> {
   const date = new Date().toISOString().slice(0, 10);
   const { writeWorkbook } = await import('../io/write/workbook.ts');
-  if (list.sheets.length === 0) return writeWorkbook(list, date, parts, NO_WORK, compared);
+  if (list.sheets.length === 0) return writeWorkbook(list, date, parts, work, compared);
   const { annotateWorkbook } = await import('../io/annotate/annotate-workbook.ts');
   const ending = extname(file ?? '').toLowerCase();
   const annotated =
     /^\.(?:xlsm|xltx|xltm)$/.test(ending) && ending !== extname(out ?? '').toLowerCase()
       ? { refused: `Only a name ending in ${ending} keeps it as it is.` }
-      : await annotateWorkbook(bytesOf(file ?? ''), list, date, parts, NO_WORK, compared);
+      : await annotateWorkbook(bytesOf(file ?? ''), list, date, parts, work, compared);
   if ('bytes' in annotated) return annotated.bytes;
   error(`A new workbook was written, because ${list.file} could not be written into: ${annotated.refused}\n`);
-  return writeWorkbook(list, date, parts, NO_WORK, compared);
+  return writeWorkbook(list, date, parts, work, compared);
 }
 
-async function textFor(format: 'table' | 'json' | 'csv', list: AuditedList, csv: CsvOptions): Promise<string> {
+async function textFor(format: 'table' | 'json' | 'csv', { list, work }: Judged, csv: CsvOptions): Promise<string> {
   if (format === 'table') return showTable(list);
   if (format === 'json') return `${JSON.stringify(toJson(list), null, 2)}\n`;
   const { writeCsv } = await import('../io/write/csv.ts');
-  return writeCsv(list, [], csv);
+  return writeCsv(list, work.concessions, csv);
 }
 
 function isReached({ failOn }: Arguments, { totals }: AuditedList): boolean {

@@ -118,7 +118,7 @@ export class QuestionsView extends LitElement {
       </div>
       ${
         questions.length > 0
-          ? html`<p class="hint screen">The sheet has an empty column for the answers. When it comes back filled in, drop the file into this window.</p>
+          ? html`<p class="hint screen">The sheet has an empty column for the answers.</p>
               ${groupBy(questions, ({ panel }) => headingOf(panel)).map((group) => this.#group(group, state))}`
           : html`<p class="empty">Nothing to ask: no row is unknown or marginal, and every quantity can be used.</p>`
       }

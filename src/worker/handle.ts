@@ -1,3 +1,4 @@
+import { readConcessions } from '../core/concede/read-back.ts';
 import { Unreadable } from '../core/model/raw.ts';
 import { readFile } from '../io/read-file.ts';
 import { writeCsv } from '../io/write/csv.ts';
@@ -73,7 +74,8 @@ async function open(
   const loaded = importCatalogues(await Promise.all(catalogues.map((file) => read(file, report))));
   desk.session = openSession(raw, loaded, shop, options, report('judging'), remembered);
   desk.upload = upload;
-  return { list: desk.session.audited, catalogues: loaded, columns: choicesOf(desk.session) };
+  const { audited } = desk.session;
+  return { list: audited, catalogues: loaded, columns: choicesOf(desk.session), taken: readConcessions(raw, audited) };
 }
 
 async function changeCatalogues(desk: Desk, files: readonly HandedFile[], report: Report): Answer<'catalogues'> {

@@ -3,6 +3,7 @@ import type { ColumnChoices } from '../core/intake/columns.ts';
 import type { HeadingSet } from '../core/intake/heading-set.ts';
 import type { AuditedLine, AuditedList, Totals } from '../core/model/audited.ts';
 import type { WorkRecord } from '../core/model/change-record.ts';
+import type { Concession } from '../core/model/concession.ts';
 import type { Catalogue } from '../core/model/fastener.ts';
 import type { OtherRow } from '../core/model/list.ts';
 import type { Verdict } from '../core/model/outcome.ts';
@@ -97,6 +98,8 @@ export interface Requests {
       readonly catalogues: readonly Catalogue[];
       /** The choices that the columns were read by. */
       readonly columns: ColumnChoices;
+      /** Concessions that an earlier export has left in the workbook, and how many of them could not be placed. */
+      readonly taken: { readonly concessions: readonly Concession[]; readonly lost: number };
     };
   };
   /** Read catalogues and, where a list is open, judge it by them. */

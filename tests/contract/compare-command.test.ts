@@ -1,6 +1,7 @@
 import { mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
 import Ajv2020 from 'ajv/dist/2020.js';
 import exceljs from 'exceljs';
 import { describe, expect, it } from 'vitest';
@@ -92,6 +93,23 @@ describe('--compare', () => {
       error: () => {},
     });
     expect(again).toBe(1);
+  });
+
+  it('puts that sheet into the workbook that the list came in too', async () => {
+    const demo = (name: string) => fileURLToPath(new URL(`../../sample-data/${name}`, import.meta.url));
+    const out = join(folder, 'in-place.xlsx');
+    const args = [
+      demo('recorder-cabinet.xlsx'),
+      '--compare',
+      demo('recorder-cabinet.csv'),
+      '--format',
+      'xlsx',
+      '--out',
+      out,
+    ];
+    expect(await run(args, { out: () => {}, error: (text) => expect(text).toBe('') })).toBe(1);
+    const names = readFile(readFileSync(out), 'in-place.xlsx').tables.map(({ name }) => name);
+    expect([names[0], ...names.slice(-2)]).toEqual(['Hardware', 'Compare', 'Basis']);
   });
 
   it('keeps the exit codes of the list after', async () => {

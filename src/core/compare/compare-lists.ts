@@ -7,7 +7,7 @@ import type { ChangedRow, Comparison } from './comparison.ts';
 import { type MatchedRows, matchRows } from './match-rows.ts';
 import { findRenamedPanels } from './panels.ts';
 import { changedQuantities } from './quantities.ts';
-import { cellsOf, type Row, readRows } from './rows.ts';
+import { cellsOf, type ReadColumn, type Row, readRows } from './rows.ts';
 import { changedSheets } from './sheets.ts';
 import { changedVerdicts } from './verdicts.ts';
 
@@ -21,17 +21,11 @@ export function compareLists(
   concessions: readonly Concession[] = [],
 ): Comparison {
   const { pairs: columns, changes, moved: columnsMoved } = matchColumns(tableOf(before), tableOf(after));
-  const left = readRows(
-    before,
-    columns.map(({ before: column, role }) => ({ column, role })),
-  );
-  const right = readRows(
-    after,
-    columns.map(({ after: column, role }) => ({ column, role })),
-  );
+  const left = readRows(before, readColumns(columns, 'before'));
+  const right = readRows(after, readColumns(columns, 'after'));
   const { renames, after: renamed } = findRenamedPanels(left, right);
   const matched = matchRows(columns, left, renamed);
-  const { pairs, added, removed, references } = matched;
+  const { pairs, references } = matched;
   return {
     columns: changes,
     columnsMoved,
@@ -39,9 +33,6 @@ export function compareLists(
     renumbered: references.numbers === 'given anew',
     panelsRenamed: renames,
     ...rowChanges(columns, matched),
-    moved: pairs.filter(isMoved).map(namesOf),
-    added: added.map(({ name }) => name),
-    removed: removed.map(({ name }) => name),
     sheets: changedSheets(pairs, after.shop.units),
     quantities: changedQuantities(before.lines, after.lines),
     totals: { before: before.totals, after: after.totals },
@@ -54,11 +45,15 @@ function tableOf(list: AuditedList) {
   return { columns: list.columns, rows: cellsOf(list) };
 }
 
-/** Rows with changed cells, and verdicts with whether a cell of their row changed. */
+function readColumns(columns: readonly ColumnPair[], side: 'before' | 'after'): readonly ReadColumn[] {
+  return columns.map((pair) => ({ column: pair[side], role: pair.role }));
+}
+
+/** Rows by what became of them, and verdicts with whether their row itself changed. */
 function rowChanges(
   columns: readonly ColumnPair[],
-  { pairs, references }: MatchedRows,
-): Pick<Comparison, 'changed' | 'rewritten' | 'verdicts'> {
+  { pairs, added, removed, references }: MatchedRows,
+): Pick<Comparison, 'changed' | 'rewritten' | 'moved' | 'added' | 'removed' | 'verdicts'> {
   const rows = pairs.map(
     (pair): ChangedRow => ({ ...namesOf(pair), cells: changedCells(columns, references, ...pair) }),
   );
@@ -71,6 +66,9 @@ function rowChanges(
   return {
     changed,
     rewritten: rows.filter((row) => row.cells.length > 0 && !isChanged(row)),
+    moved: pairs.filter(isMoved).map(namesOf),
+    added: added.map(({ name }) => name),
+    removed: removed.map(({ name }) => name),
     verdicts: changedVerdicts(pairs, ({ name }) => changedNames.has(name)),
   };
 }

@@ -28,9 +28,8 @@ function verdictSentence({ verdicts }: Comparison): readonly string[] {
   if (verdicts.length === 0) return [];
   const worse = verdicts.filter(isWorse).length;
   const untouched = verdicts.filter(({ cellsChanged }) => !cellsChanged).length;
-  return [
-    `Another verdict on ${count(verdicts.length, 'row')}: ${worse} worse; nothing changed in ${untouched} of these rows.`,
-  ];
+  const though = untouched > 0 ? `; ${count(untouched, 'row')} of them had no change of their own` : '';
+  return [`Another verdict on ${count(verdicts.length, 'row')}, worse on ${worse}${though}.`];
 }
 
 function isWorse({ verdictBefore, verdictAfter }: VerdictChange): boolean {

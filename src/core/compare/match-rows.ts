@@ -50,33 +50,49 @@ function uncrossed(pairs: readonly RowMatch[]): readonly RowMatch[] {
   return [...within(1, within(0, pairs))].sort(([, a], [, b]) => a.name.row - b.name.row);
 }
 
+/** By everything, by part and panel, by panel and name, by part, by where they stand: each way for the rows that those before left. */
 function passesFor(columns: readonly ColumnPair[], references: References): readonly Pass[] {
-  const { naming, all, index, numbers, weighed, sheet } = references;
-  const description = columns.findIndex(({ role }) => role === 'description');
-  const everything = columns.flatMap(({ role }, at) => (role === 'partNumber' || role === 'panel' ? [] : [at]));
-  const place = ({ part, panel }: Row) => `${part}\n${panel}`;
-  const by = (prefix: (row: Row) => string | null, places: readonly number[]): Pass['keyOf'] => {
-    return (row) => joined(prefix(row), keyOfColumns(row, places));
-  };
-  const partOf = ({ part }: Row) => part || null;
+  const { naming, all, weighed, sheet } = references;
+  const description = columns.flatMap(({ role }, at) => (role === 'description' ? [at] : []));
+  const oneByOne = naming.map((at) => [at]);
   const isAlike = (one: Row, other: Row) => areAlike(one, other, references);
-  const isAlikeUnnamed = (one: Row, other: Row) => !areNamedApart(one, other, references) && isAlike(one, other);
-  const whole: readonly Pass['keyOf'][] = [
-    (row) => `${place(row)}\n${row.says}`,
-    ...(numbers === 'kept' ? [] : [by(place, without(everything, [index]))]),
-  ];
+  const accepts = (one: Row, other: Row) => !areNamedApart(one, other, references) && isAlike(one, other);
   return [
-    ...whole.map((keyOf) => ({ keyOf, isWhole: true })),
-    ...whole.map((keyOf) => ({ keyOf })),
-    ...[all, ...naming.map((at) => [at])].map((places) => ({ keyOf: by(place, places) })),
-    { keyOf: place, accepts: (one, other) => one.part !== '' || isAlike(one, other) },
-    ...[naming, ...naming.map((at) => [at])].map((places) => ({ keyOf: by(({ panel }) => panel, places) })),
-    ...[all, ...naming.map((at) => [at])].map((places) => ({ keyOf: by(partOf, places) })),
+    ...wholePasses(columns, references),
+    ...[all, ...oneByOne].map((places) => ({ keyOf: by(placeOf, places) })),
+    { keyOf: placeOf, accepts: (one, other) => one.part !== '' || isAlike(one, other) },
+    ...[naming, ...oneByOne].map((places) => ({ keyOf: by(({ panel }) => panel, places) })),
+    ...[all, ...oneByOne].map((places) => ({ keyOf: by(partOf, places) })),
     { keyOf: by(partOf, without(weighed, sheet)) },
-    { keyOf: by(({ panel }) => panel, description < 0 ? [] : [description]), accepts: isAlikeUnnamed },
+    { keyOf: by(({ panel }) => panel, description), accepts },
     { keyOf: partOf },
-    { keyOf: (row, matching) => `${row.panel}\n${matching.gapOf(row)}`, accepts: isAlikeUnnamed },
+    { keyOf: (row, matching) => `${row.panel}\n${matching.gapOf(row)}`, accepts },
   ];
+}
+
+/** Rows that say the same throughout, or but for their item number; those that are in both lists equally often first. */
+function wholePasses(columns: readonly ColumnPair[], { index, numbers }: References): readonly Pass[] {
+  const unnumbered = columns.flatMap(({ role }, at) =>
+    role === 'partNumber' || role === 'panel' || at === index ? [] : [at],
+  );
+  const keys: readonly Pass['keyOf'][] = [
+    (row) => `${placeOf(row)}\n${row.says}`,
+    ...(numbers === 'kept' ? [] : [by(placeOf, unnumbered)]),
+  ];
+  return [...keys.map((keyOf) => ({ keyOf, isWhole: true })), ...keys.map((keyOf) => ({ keyOf }))];
+}
+
+function placeOf({ part, panel }: Row): string {
+  return `${part}\n${panel}`;
+}
+
+function partOf({ part }: Row): string | null {
+  return part || null;
+}
+
+/** A key of what a row is, and of what it says in some columns. */
+function by(prefix: (row: Row) => string | null, places: readonly number[]): (row: Row) => string | null {
+  return (row) => joined(prefix(row), keyOfColumns(row, places));
 }
 
 function joined(prefix: string | null, key: string | null): string | null {

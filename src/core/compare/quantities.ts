@@ -9,14 +9,15 @@ export function changedQuantities(
   before: readonly AuditedLine[],
   after: readonly AuditedLine[],
 ): readonly QuantityChange[] {
-  const is = new Set(after);
-  const groups = groupBy([...before, ...after], ({ line }) => partKey(line.partNumber));
+  const all = [...before.map((line) => ({ line, isNew: false })), ...after.map((line) => ({ line, isNew: true }))];
+  const groups = groupBy(all, ({ line }) => partKey(line.line.partNumber));
   return groups.flatMap((lines) => {
-    const [was, now] = [sum(lines.filter((line) => !is.has(line))), sum(lines.filter((line) => is.has(line)))];
+    const [was, now] = [false, true].map((which) => sum(lines.filter(({ isNew }) => isNew === which)));
+    if (!was || !now) return [];
     if (was.pieces === now.pieces && was.uncounted === now.uncounted) return [];
     return [
       {
-        partNumber: lines[0].line.partNumber.trim(),
+        partNumber: lines[0].line.line.partNumber.trim(),
         before: was.pieces,
         after: now.pieces,
         difference: now.pieces - was.pieces,
@@ -27,8 +28,11 @@ export function changedQuantities(
   });
 }
 
-function sum(lines: readonly AuditedLine[]): { readonly pieces: number; readonly uncounted: number } {
-  const counts = lines.map(piecesOf);
+function sum(lines: readonly { readonly line: AuditedLine }[]): {
+  readonly pieces: number;
+  readonly uncounted: number;
+} {
+  const counts = lines.map(({ line }) => piecesOf(line));
   return {
     pieces: counts.reduce<number>((total, count) => total + (count ?? 0), 0),
     uncounted: counts.filter((count) => count === null).length,

@@ -6,6 +6,7 @@ import { nameKey } from '../intake/tree-row.ts';
 import type { AuditedLine, AuditedList } from '../model/audited.ts';
 import type { Line } from '../model/line.ts';
 import type { Column, OtherRow, Role } from '../model/list.ts';
+import { DEMO_WORDS, SAFETY_SHORT } from '../say/safety.ts';
 import type { RowName } from './comparison.ts';
 import { type Fact, factReader } from './facts.ts';
 import { homesOf } from './homes.ts';
@@ -36,6 +37,9 @@ export interface ReadColumn {
 
 /** Rows that say nothing of their own. */
 const EMPTY: ReadonlySet<string> = new Set(['heading', 'empty row', 'units']);
+
+/** What an export of ours has put under a list is no row of it. */
+const OWN_WORDS: ReadonlySet<string> = new Set([DEMO_WORDS, SAFETY_SHORT]);
 
 /** The cells of all rows to be compared, in file order. */
 export function cellsOf({ lines, others }: AuditedList): readonly { readonly cells: readonly string[] }[] {
@@ -68,8 +72,8 @@ export function readRows(list: AuditedList, columns: readonly ReadColumn[]): rea
   });
 }
 
-function hasContent({ what }: OtherRow): boolean {
-  return !EMPTY.has(what);
+function hasContent({ what, cells }: OtherRow): boolean {
+  return !EMPTY.has(what) && !(what === 'note' && cells.some((cell) => OWN_WORDS.has(cell.trim())));
 }
 
 function readOther({ row, cells, what }: OtherRow, { columns }: AuditedList) {

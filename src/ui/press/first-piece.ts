@@ -2,12 +2,13 @@ import { html, type TemplateResult } from 'lit';
 import type { PressPanel } from '../../core/rollup/press.ts';
 import { PRACTICE_MARK } from '../../core/rollup/press-practice.ts';
 import type { PressStep } from '../../core/rollup/press-step.ts';
+import { headingOf } from '../../core/rollup/questions.ts';
 
 /** The first-piece checks of a panel as a list to tick on paper, one line a step. */
-export function firstPieceTable({ steps, firstPiece }: PressPanel): TemplateResult | '' {
+export function firstPieceTable({ panel, steps, firstPiece }: PressPanel): TemplateResult | '' {
   if (steps.length === 0) return '';
   return html`<div class="first-piece">
-    <h3>First piece, before the lot (${PRACTICE_MARK})</h3>
+    <h3>${headingOf(panel)}: first piece, before the lot (${PRACTICE_MARK})</h3>
     <div class="wide"><table>
       <thead><tr>
         <th scope="col">Order</th><th scope="col">Fastener</th><th scope="col">Seated</th><th scope="col">Square</th><th scope="col">Sheet flat, no crack</th>

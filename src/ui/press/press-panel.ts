@@ -190,7 +190,7 @@ export class PressPanelSection extends LitElement {
   }
 
   #notYet(notYet: readonly NotYet[]): TemplateResult {
-    return html`<div class="not-yet"><h3>Not to be pressed yet</h3><table>
+    return html`<div class="not-yet"><h3>${headingOf(this.panel.panel)}: not to be pressed yet</h3><table>
       <thead><tr><th scope="col">Row</th><th scope="col">Part</th><th scope="col">Verdict</th><th scope="col">Reason</th></tr></thead>
       <tbody>${notYet.map(
         ({ row, partNumber, verdict, reason }) => html`<tr>
