@@ -151,7 +151,7 @@ describe('what is shown of it', () => {
     expect(texts('Concessions', 2)).toEqual(
       expect.arrayContaining(['2', 'NUT-M4-10-CS', 'fails', WHY.reason, WHY.by, WHY.date, 'stands']),
     );
-    expect(texts('Concessions', 3).at(-1)).toBe('lapsed: edge distance was 4 mm, is 5 mm; short by was 5 mm, is 4 mm');
+    expect(texts('Concessions', 3).at(-2)).toBe('lapsed: edge distance was 4 mm, is 5 mm; short by was 5 mm, is 4 mm');
     expect(texts('Changes', 2)).toEqual([
       '2025-03-14 10:00:00',
       'R. Alder',

@@ -3,6 +3,8 @@ const LINE_FEED = 10;
 const CARRIAGE_RETURN = 13;
 const SPACE = 32;
 const TAB = 9;
+/** Signs that cannot divide cells: whoever asks for one of them gets what is found instead. */
+const NO_DELIMITERS = new Set([QUOTE, LINE_FEED, CARRIAGE_RETURN, 0xfeff]);
 /** As many recent texts of a column are kept, a power of two. */
 const KEPT = 1024;
 
@@ -13,7 +15,7 @@ const KEPT = 1024;
  */
 export function cutPlain(text: string, delimiter: string): string[][] | null {
   const delimiterCode = delimiter.charCodeAt(0);
-  if (delimiter.length !== 1 || delimiterCode === QUOTE) return null;
+  if (delimiter.length !== 1 || NO_DELIMITERS.has(delimiterCode)) return null;
   const recent: string[][] = [];
   const rows: string[][] = [];
   let row: string[] = [];
