@@ -19,7 +19,7 @@ it('a concession goes out with the workbook, comes back with it, and can be take
   await check.getByRole('button', { name: 'Accept with reason…' }).click();
   const dialog = page.locator('concede-dialog');
   await dialog.getByLabel('Reason').fill('decorative, carries no load');
-  await dialog.getByLabel('Name').fill('R. Vale');
+  await dialog.getByLabel('Accepted by').fill('R. Vale');
   await dialog.locator('.main').click();
   await page.getByRole('button', { name: 'Export' }).click();
   const download = page.waitForEvent('download');
