@@ -1,4 +1,4 @@
-import { rememberSome } from '../model/remember.ts';
+import { rememberSome } from '../caching/remember.ts';
 
 /** A part number for comparing: "ｎｕｔ – M4" and "NUT-M4" give the same key. Every other sign counts. */
 export const partKey: (partNumber: string) => string = rememberSome(readPartKey);

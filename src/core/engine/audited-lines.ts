@@ -1,6 +1,6 @@
+import { createNumbers, numberTuples } from '../caching/numbers.ts';
 import type { AuditedLine } from '../model/audited.ts';
 import type { Finding } from '../model/finding.ts';
-import { createNumbers, numberTuples } from '../model/numbers.ts';
 import { listRules } from '../rules/index.ts';
 import { decide, runListRule } from './audit-line.ts';
 import type { Before, JudgedList } from './audit-list.ts';

@@ -1,7 +1,7 @@
+import { numberTuples } from '../caching/numbers.ts';
 import type { FastenerSummary, Remedy, Requirement, SheetSummary } from '../model/audited.ts';
 import type { Finding } from '../model/finding.ts';
 import type { Line } from '../model/line.ts';
-import { numberTuples } from '../model/numbers.ts';
 import type { Verdict } from '../model/outcome.ts';
 import { rules } from '../rules/index.ts';
 import type { Rule, Subject } from '../rules/rule.ts';

@@ -1,10 +1,10 @@
+import { Pairs } from '../caching/pairs.ts';
 import { ounceThickness } from '../calc/copper-ounces.ts';
 import { gaugeThickness } from '../calc/gauge.ts';
 import { type OrderedSheet, thinnest } from '../calc/thinnest.ts';
 import type { PartIndex } from '../catalogue/find-part.ts';
 import type { Fastener } from '../model/fastener.ts';
 import type { Line } from '../model/line.ts';
-import { Pairs } from '../model/pairs.ts';
 import type { AlloyEntry, SheetFamily } from '../model/sheet.ts';
 import type { ShopSettings } from '../model/shop.ts';
 import type { NamedGauge, ThicknessReading } from '../model/thickness.ts';

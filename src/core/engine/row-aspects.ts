@@ -1,5 +1,5 @@
+import { createNumbers, numberTuples } from '../caching/numbers.ts';
 import type { Line } from '../model/line.ts';
-import { createNumbers, numberTuples } from '../model/numbers.ts';
 import { ASPECTS, type Aspect } from './aspects.ts';
 
 /** A number for each aspect of a row, in the order of `ASPECTS`: rows that are the same in an aspect have the same number there. */

@@ -1,3 +1,4 @@
+import { rememberTexts } from '../caching/remember.ts';
 import type { Line } from '../model/line.ts';
 import type { Column } from '../model/list.ts';
 import type { RawRow } from '../model/raw.ts';
@@ -7,7 +8,6 @@ import { namesFastener } from './columns.ts';
 import { NO_FLAGS, type Places, placesOf } from './pick-cells.ts';
 import { createCellReaders } from './read-cells.ts';
 import { createWordReaders } from './read-words.ts';
-import { rememberTexts } from './remember.ts';
 import { isLooseHardware, seemsToBe } from './rows.ts';
 
 /** Reads the rows of one list. What equal cells say is read once and comes out as the same object. */

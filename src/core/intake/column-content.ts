@@ -1,6 +1,6 @@
+import { rememberText } from '../caching/remember.ts';
 import type { Role } from '../model/list.ts';
 import type { HeadingReading } from './headings.ts';
-import { rememberText } from './remember.ts';
 import { OPEN_WORDS, PRESS_IN_WORDS } from './row-words.ts';
 import { seemsToBe } from './rows.ts';
 

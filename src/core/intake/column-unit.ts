@@ -1,6 +1,6 @@
+import { rememberText } from '../caching/remember.ts';
 import type { LengthUnit } from '../model/list.ts';
 import { parseLength } from '../units/length.ts';
-import { rememberText } from './remember.ts';
 import { isInSpan, type SizeRole, WRITTEN_SPANS } from './size-spans.ts';
 
 /** The unit of bare numbers in one column. */

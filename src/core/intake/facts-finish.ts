@@ -1,5 +1,5 @@
+import { rememberSome } from '../caching/remember.ts';
 import type { FinishKind } from '../model/facts.ts';
-import { rememberSome } from '../model/remember.ts';
 import { isDeniedBefore } from './facts-negation.ts';
 import { FINISH_WORDS, PLAIN } from './finish-words.ts';
 

@@ -1,3 +1,4 @@
+import { rememberText } from '../caching/remember.ts';
 import type { HoleReading } from '../model/hole.ts';
 import type { DistanceReading, QuantityReading } from '../model/line.ts';
 import type { MaterialReading } from '../model/sheet.ts';
@@ -7,7 +8,6 @@ import { parseHole } from './hole.ts';
 import { parseMaterial } from './material.ts';
 import type { Place, Places } from './pick-cells.ts';
 import { parseQuantity } from './quantity.ts';
-import { rememberText } from './remember.ts';
 import { type AroundUnit, parseThickness } from './thickness.ts';
 
 /** Reads a cell; what stands in a spoiled one is not believed. */

@@ -1,10 +1,10 @@
+import { rememberTexts } from '../caching/remember.ts';
 import type { DescribedFastener, WorkFacts } from '../model/facts.ts';
 import type { CellFlags } from '../model/list.ts';
 import type { MaterialReading } from '../model/sheet.ts';
 import { describe } from './description.ts';
 import { readFacts } from './facts.ts';
 import type { Places } from './pick-cells.ts';
-import { rememberTexts } from './remember.ts';
 
 /** Readers for the words of a row: equal words give the same object. */
 export interface WordReaders {

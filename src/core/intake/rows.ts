@@ -1,7 +1,7 @@
+import { rememberText } from '../caching/remember.ts';
 import type { Column, Role } from '../model/list.ts';
 import type { RawRow } from '../model/raw.ts';
 import { foldText } from './heading-text.ts';
-import { rememberText } from './remember.ts';
 import {
   EXAMPLE_START,
   GROUP_START,

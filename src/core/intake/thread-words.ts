@@ -1,5 +1,5 @@
+import { rememberText } from '../caching/remember.ts';
 import type { LengthUnit } from '../model/list.ts';
-import { rememberText } from './remember.ts';
 
 const METRIC = /(?<![\p{L}\d])M ?(?:1[.,]6|2[.,]5|3[.,]5|[2-9]|1[0-2468]|2[04])(?![\d.,]*\d)(?!\p{L}(?<![xX]))/giu;
 const INCH = new RegExp(

@@ -1,5 +1,5 @@
+import { rememberSome } from '../caching/remember.ts';
 import type { QuantityReading } from '../model/line.ts';
-import { rememberSome } from '../model/remember.ts';
 
 /** What the tree needs to know of a row. */
 export interface TreeRow {

@@ -1,8 +1,8 @@
+import { Pairs } from '../../caching/pairs.ts';
 import { isAtLeast } from '../../calc/closeness.ts';
 import type { Fastener } from '../../model/fastener.ts';
 import type { Judgement } from '../../model/finding.ts';
 import type { DistanceReading } from '../../model/line.ts';
-import { Pairs } from '../../model/pairs.ts';
 import { groupBy, panelKey } from '../list/group.ts';
 import type { ListRule, Subject } from '../rule.ts';
 import { unreadLength } from '../unread-length.ts';

@@ -1,4 +1,4 @@
-import { rememberSome } from '../../model/remember.ts';
+import { rememberSome } from '../../caching/remember.ts';
 import type { Subject } from '../rule.ts';
 import { groupBy, nameRows } from './group.ts';
 

@@ -1,5 +1,5 @@
+import { rememberSome } from '../../caching/remember.ts';
 import { isAtMost } from '../../calc/closeness.ts';
-import { rememberSome } from '../../model/remember.ts';
 import type { Subject } from '../rule.ts';
 
 /** Rows that share a key: groups and the rows in them in file order, whatever the order given. Rows whose key is null are left out. */

@@ -1,7 +1,7 @@
+import { Pairs } from '../../caching/pairs.ts';
 import { isAtLeast } from '../../calc/closeness.ts';
 import type { Fastener } from '../../model/fastener.ts';
 import type { Judgement } from '../../model/finding.ts';
-import { Pairs } from '../../model/pairs.ts';
 import type { ListRule, Subject } from '../rule.ts';
 import { groupBy, groupByLength, nameRows, panelKey, type SameLength } from './group.ts';
 

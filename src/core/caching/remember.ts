@@ -1,0 +1,38 @@
+import { createNumbers, numberTuples, type TupleNumbers } from './numbers.ts';
+
+/** Texts that are kept by a reader that lives as long as the program; enough for the different words of one long list. */
+const MOST = 10_000;
+
+/** A pure function of a text, worked out once for each text while it lives: for the cells of one list. With `most` texts kept it starts anew. */
+export function rememberText<T>(read: (text: string) => T, most = Number.POSITIVE_INFINITY): (text: string) => T {
+  const known = new Map<string, T>();
+  return (text) => {
+    let reading = known.get(text);
+    if (reading === undefined) {
+      reading = read(text);
+      if (known.size >= most) known.clear();
+      known.set(text, reading);
+    }
+    return reading;
+  };
+}
+
+/** The same for texts that come again and again in any list: it may live as long as the program. */
+export function rememberSome<T>(read: (text: string) => T): (text: string) => T {
+  return rememberText(read, MOST);
+}
+
+/** The same of several texts: rows of one part repeat panel after panel. */
+export function rememberTexts<Texts extends readonly string[], T>(
+  read: (...texts: Texts) => T,
+): (...texts: Texts) => T {
+  const numberOf = createNumbers<string>();
+  const known: T[] = [];
+  let together: TupleNumbers | undefined;
+  return (...texts) => {
+    together ??= numberTuples(texts.length);
+    const at = together(texts.map(numberOf));
+    if (at === known.length) known.push(read(...texts));
+    return known[at] as T;
+  };
+}
