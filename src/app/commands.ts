@@ -1,14 +1,12 @@
 import { concede } from '../core/concede/standing.ts';
 import type { ListOptions } from '../core/intake/build-list.ts';
 import { NO_CHOICES } from '../core/intake/columns.ts';
-import type { AuditedList } from '../core/model/audited.ts';
 import type { Concession } from '../core/model/concession.ts';
 import type { LengthUnit, Role } from '../core/model/list.ts';
 import type { Verdict } from '../core/model/outcome.ts';
 import type { TextReading } from '../core/model/raw.ts';
 import type { ShopSettings } from '../core/model/shop.ts';
-import type { CellEdit, ExportHow, HandedFile, SwapAnswer, SwapQuestion, Trial } from '../worker/protocol.ts';
-import { toChangeRecords } from './change-records.ts';
+import type { CellEdit, HandedFile, SwapAnswer, SwapQuestion, Trial } from '../worker/protocol.ts';
 import { columnName, withChoice } from './column-choices.ts';
 import { deedOfConcession, deedOfShop, deedOfWithdrawal } from './deeds.ts';
 import { stepBack, stepForward } from './history.ts';
@@ -24,13 +22,6 @@ import { ROLE_NAMES, UNIT_NAMES } from './role-names.ts';
 import type { Dialog, RowFocus, View } from './state.ts';
 import type { Store } from './store.ts';
 import type { Surroundings } from './surroundings.ts';
-
-/** How the list is to be exported. */
-export interface ExportChoice {
-  readonly how: ExportHow;
-  /** CSV: cells that begin like a formula get an apostrophe. */
-  readonly escapes: boolean;
-}
 
 /** Everything that the user can do. */
 export class Commands {
@@ -218,22 +209,6 @@ export class Commands {
     });
   }
 
-  /** Writes the judged list into the workbook that it came in, into a new one where that is wanted or cannot be done otherwise, or as CSV. */
-  async exportList({ how, escapes }: ExportChoice): Promise<void> {
-    const { list } = this.#store.state;
-    const worker = this.#document.worker;
-    if (!list || !worker) return;
-    await this.#document.guard(async () => {
-      const { concessions, history, pressOrder } = this.#store.state;
-      const work = { concessions, changes: toChangeRecords(history, list.columns), pressOrder };
-      const ask = { date: this.#around.today(), work, how, escapes };
-      const { bytes, refused } = await worker.ask('export', ask, this.#document.progress('Writing the file'));
-      const name = exportName(list.file, refused === undefined ? how : 'new');
-      this.#around.save(name, bytes);
-      this.#store.set({ message: { kind: 'done', text: `Saved as ${name}.${whatIsMissing(list, how, refused)}` } });
-    });
-  }
-
   toggleFilter(verdict: Verdict): void {
     const filter = new Set(this.#store.state.filter);
     if (!filter.delete(verdict)) filter.add(verdict);
@@ -262,17 +237,4 @@ export class Commands {
   dismiss(): void {
     this.#store.set({ message: null });
   }
-}
-
-/** The user's own workbook keeps its kind, because one with macros opens under no other ending. */
-function exportName(file: string, how: ExportHow): string {
-  const ending = how === 'in-place' ? /\.xl[st][xm]$/i.exec(file)?.[0] : undefined;
-  return outputName(file, `judged${ending ?? (how === 'csv' ? '.csv' : '.xlsx')}`);
-}
-
-/** What of the list and the work on it the file does not hold, in a sentence; nothing where it holds all. */
-function whatIsMissing({ sheets }: AuditedList, how: ExportHow, refused: string | undefined): string {
-  if (refused !== undefined) return ` It is a new workbook, because yours could not be written into: ${refused}`;
-  if (how === 'csv') return ' Findings, reports and changes are not in it; a workbook has them.';
-  return how === 'new' && sheets.length > 1 ? ' Your other sheets are not in it.' : '';
 }

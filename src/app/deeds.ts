@@ -37,14 +37,26 @@ export function deedOfWithdrawal(before: readonly Concession[], row: number, rul
 
 /** Takes over what an earlier export has left in the workbook. */
 export function deedOfTakenOver(concessions: readonly Concession[]): Deed {
-  const count = concessions.length === 1 ? 'a concession' : `${concessions.length} concessions`;
-  return { name: `take over ${count} of the workbook`, after: { concessions }, before: { concessions: [] } };
+  const name = `take over ${countConcessions(concessions.length)} of the workbook`;
+  return { name, after: { concessions }, before: { concessions: [] } };
 }
 
-/** What is said of concessions that could not be placed. */
-export function sayLost(lost: number): string {
-  const some = lost === 1 ? 'One concession' : `${lost} concessions`;
-  return `${some} of the sheet “Concessions” could not be taken over: the part is not in its row any more, or the hidden column was changed. Look there, and accept again where needed.`;
+/** What the user is told of concessions that came with a workbook: whose they are, and how many could not be placed. '' where none came. */
+export function sayTakenOver(concessions: readonly Concession[], lost: number): string {
+  const signers = [...new Set(concessions.map(({ by }) => by.trim() || 'nobody'))].join(', ');
+  const taken =
+    concessions.length > 0
+      ? `The workbook brought ${countConcessions(concessions.length)}, signed by ${signers}: verdicts stand as they are, and Undo takes the concessions out again.`
+      : '';
+  const left =
+    lost > 0
+      ? `Of its sheet “Concessions”, ${lost} could not be placed: the part is not in its row any more, or the hidden column was changed. Look there, and accept again where needed.`
+      : '';
+  return [taken, left].filter(Boolean).join(' ');
+}
+
+function countConcessions(count: number): string {
+  return count === 1 ? 'a concession' : `${count} concessions`;
 }
 
 function without(concessions: readonly Concession[], { row, rule }: Pick<Concession, 'row' | 'rule'>) {

@@ -1,15 +1,15 @@
 import type { ListOptions } from '../core/intake/build-list.ts';
 import { type ColumnChoices, NO_CHOICES } from '../core/intake/columns.ts';
 import { headingKey } from '../core/intake/heading-set.ts';
-import type { AuditedList, Totals } from '../core/model/audited.ts';
+import type { AuditedList } from '../core/model/audited.ts';
 import type { Catalogue } from '../core/model/fastener.ts';
 import type { TextReading } from '../core/model/raw.ts';
 import type { ShopSettings } from '../core/model/shop.ts';
 import { type OnProgress, Refused, type WorkerClient } from '../worker/client.ts';
-import type { CellEdit, HandedFile, Requests, RowState } from '../worker/protocol.ts';
+import type { CellEdit, HandedFile, Requests } from '../worker/protocol.ts';
 import { hasChoices } from './column-choices.ts';
 import { recallColumns, rememberColumns } from './column-memory.ts';
-import { deedOfTakenOver, sayLost } from './deeds.ts';
+import { deedOfTakenOver, sayTakenOver } from './deeds.ts';
 import {
   addStep,
   type Change,
@@ -21,7 +21,7 @@ import {
 } from './history.ts';
 import { cellsAfter, type KeptFields, NOTHING_KEPT, type OpenWork, type Project } from './project.ts';
 import { noticeShop } from './shop-notice.ts';
-import { type AppState, type GridRow, weaveRows, withConceded } from './state.ts';
+import { weaveRows, withConceded, withRows } from './state.ts';
 import type { Store } from './store.ts';
 import type { Surroundings } from './surroundings.ts';
 
@@ -121,13 +121,14 @@ export class OpenDocument {
     });
   }
 
-  /** What was accepted before an export stands again when the workbook comes back, as a step that can be taken back. */
+  /** What was accepted before an export stands again when the workbook comes back: as a step that can be taken back, and told. */
   #takeConcessions({ concessions, lost }: Requests['open']['answer']['taken']): void {
     if (concessions.length > 0) {
       const step = { ...deedOfTakenOver(concessions), when: new Date().toISOString(), by: this.#store.state.userName };
       this.#setHistory(addStep(NO_HISTORY, step));
     }
-    if (lost > 0) this.#store.set({ message: { kind: 'error', text: sayLost(lost) } });
+    const text = sayTakenOver(concessions, lost);
+    if (text !== '') this.#store.set({ message: { kind: lost > 0 ? 'error' : 'done', text } });
   }
 
   /** Opens kept work: list, edits, undo and redo as they were. */
@@ -300,19 +301,4 @@ export class OpenDocument {
 
 function keyOf({ columns }: AuditedList): string {
   return headingKey(columns.map(({ heading }) => heading));
-}
-
-/** The state with some rows judged anew. */
-function withRows(state: AppState, changed: readonly RowState[], totals: Totals): Partial<AppState> {
-  const states = new Map<number, GridRow>(
-    changed.map((row) =>
-      'line' in row
-        ? [row.line.row, { row: row.line.row, cells: row.line.line.cells, line: row.line }]
-        : [row.other.row, { row: row.other.row, cells: row.other.cells, other: row.other }],
-    ),
-  );
-  const rows = state.rows.map((row) => states.get(row.row) ?? row);
-  const lines = rows.flatMap(({ line }) => line ?? []);
-  const others = rows.flatMap(({ other }) => other ?? []);
-  return { rows, list: state.list && { ...state.list, lines, others, totals } };
 }

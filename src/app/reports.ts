@@ -2,7 +2,8 @@ import type { AuditedList } from '../core/model/audited.ts';
 import type { PressPanel } from '../core/rollup/press.ts';
 import { forgetOrder, moveStep, type PressOrder } from '../core/rollup/press-order.ts';
 import { headingOf, type Question, questionKey } from '../core/rollup/questions.ts';
-import type { ReportAsk } from '../worker/protocol.ts';
+import type { ExportHow, ReportAsk } from '../worker/protocol.ts';
+import { toChangeRecords } from './change-records.ts';
 import type { OpenDocument } from './open-document.ts';
 import { outputName } from './output-name.ts';
 import type { View } from './state.ts';
@@ -12,8 +13,15 @@ import type { Surroundings } from './surroundings.ts';
 const ROLLUP_VIEWS: ReadonlySet<View> = new Set(['purchasing', 'press', 'questions']);
 const FILE_ENDS = { purchase: 'purchase', press: 'press-sheet', questions: 'questions' } as const;
 
+/** How the list is to be exported. */
+export interface ExportChoice {
+  readonly how: ExportHow;
+  /** CSV: cells that begin like a formula get an apostrophe. */
+  readonly escapes: boolean;
+}
+
 /**
- * What the list comes to. While one of its views is shown, the worker is asked for it whenever the list has changed; the answer is
+ * What the list comes to, and what leaves the app as a file or on paper. While one of its views is shown, the worker is asked for it whenever the list has changed; the answer is
  * kept with the list that it belongs to, and one that comes after the next change is dropped.
  */
 export class Reports {
@@ -35,10 +43,12 @@ export class Reports {
 
   /** Shows one row in the list, whatever the list was narrowed down to. */
   showRow(row: number): void {
-    const { filter, rows } = this.#store.state;
+    const { filter, focus, rows } = this.#store.state;
     const verdict = rows.find((one) => one.row === row)?.line?.verdict;
     const isFiltered = filter.size > 0 && !(verdict && filter.has(verdict));
-    this.#store.set({ view: 'list', selectedRow: row, search: '', ...(isFiltered && { filter: new Set() }) });
+    const isOutside = focus !== null && !focus.rows.has(row);
+    const widened = { ...(isFiltered && { filter: new Set<never>() }), ...(isOutside && { focus: null }) };
+    this.#store.set({ view: 'list', selectedRow: row, search: '', ...widened });
   }
 
   /** Puts a step of a panel in another place, as one undoable step; places are counted from 0. */
@@ -79,6 +89,22 @@ export class Reports {
       const name = outputName(list.file, `${FILE_ENDS[which]}.${format}`);
       this.#around.save(name, bytes);
       this.#store.set({ message: { kind: 'done', text: `Saved as ${name}.` } });
+    });
+  }
+
+  /** Writes the judged list into the workbook that it came in, into a new one where that is wanted or cannot be done otherwise, or as CSV. */
+  async exportList({ how, escapes }: ExportChoice): Promise<void> {
+    const { list } = this.#store.state;
+    const { worker } = this.#document;
+    if (!list || !worker) return;
+    await this.#document.guard(async () => {
+      const { concessions, history, pressOrder } = this.#store.state;
+      const work = { concessions, changes: toChangeRecords(history, list.columns), pressOrder };
+      const ask = { date: this.#around.today(), work, how, escapes };
+      const { bytes, refused } = await worker.ask('export', ask, this.#document.progress('Writing the file'));
+      const name = exportName(list.file, refused === undefined ? how : 'new');
+      this.#around.save(name, bytes);
+      this.#store.set({ message: { kind: 'done', text: `Saved as ${name}.${whatIsMissing(list, how, refused)}` } });
     });
   }
 
@@ -130,4 +156,17 @@ export class Reports {
 function placeName({ panel }: PressPanel): string {
   const heading = headingOf(panel);
   return heading.charAt(0).toLowerCase() + heading.slice(1);
+}
+
+/** The user's own workbook keeps its kind, because one with macros opens under no other ending. */
+function exportName(file: string, how: ExportHow): string {
+  const ending = how === 'in-place' ? /\.xl[st][xm]$/i.exec(file)?.[0] : undefined;
+  return outputName(file, `judged${ending ?? (how === 'csv' ? '.csv' : '.xlsx')}`);
+}
+
+/** What of the list and the work on it the file does not hold, in a sentence; nothing where it holds all. */
+function whatIsMissing({ sheets }: AuditedList, how: ExportHow, refused: string | undefined): string {
+  if (refused !== undefined) return ` It is a new workbook, because yours could not be written into: ${refused}`;
+  if (how === 'csv') return ' Findings, reports and changes are not in it; a workbook has them.';
+  return how === 'new' && sheets.length > 1 ? ' Your other sheets are not in it.' : '';
 }

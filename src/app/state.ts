@@ -1,12 +1,12 @@
 import { describeConceded } from '../core/concede/describe.ts';
-import type { AuditedLine, AuditedList } from '../core/model/audited.ts';
+import type { AuditedLine, AuditedList, Totals } from '../core/model/audited.ts';
 import type { Concession } from '../core/model/concession.ts';
 import type { Catalogue } from '../core/model/fastener.ts';
 import type { OtherRow } from '../core/model/list.ts';
 import type { Verdict } from '../core/model/outcome.ts';
 import { DEFAULT_SHOP, type ShopSettings } from '../core/model/shop.ts';
 import type { PressOrder } from '../core/rollup/press-order.ts';
-import type { Phase, Rollups } from '../worker/protocol.ts';
+import type { Phase, Rollups, RowState } from '../worker/protocol.ts';
 import { type History, NO_HISTORY } from './history.ts';
 import type { ShelfEntry } from './shelf.ts';
 
@@ -146,4 +146,19 @@ export function withConceded(rows: readonly GridRow[], concessions: readonly Con
     const { conceded: _, ...plain } = row;
     return conceded ? { ...row, conceded } : plain;
   });
+}
+
+/** The state with some rows judged anew. */
+export function withRows(state: AppState, changed: readonly RowState[], totals: Totals): Partial<AppState> {
+  const states = new Map<number, GridRow>(
+    changed.map((row) =>
+      'line' in row
+        ? [row.line.row, { row: row.line.row, cells: row.line.line.cells, line: row.line }]
+        : [row.other.row, { row: row.other.row, cells: row.other.cells, other: row.other }],
+    ),
+  );
+  const rows = state.rows.map((row) => states.get(row.row) ?? row);
+  const lines = rows.flatMap(({ line }) => line ?? []);
+  const others = rows.flatMap(({ other }) => other ?? []);
+  return { rows, list: state.list && { ...state.list, lines, others, totals } };
 }

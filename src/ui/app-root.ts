@@ -8,6 +8,7 @@ import { LEFT, LOADERS, RIGHT, showView } from './app-views.ts';
 import './export-menu.ts';
 import type { ExportEvent } from './export-menu.ts';
 import './first-screen.ts';
+import { logo } from './logo.ts';
 import { openDialog } from './open-dialog.ts';
 import { LISTS_AND_PROJECTS, pickFiles } from './pick-files.ts';
 import { StoreController } from './store-controller.ts';
@@ -162,14 +163,14 @@ export class AppRoot extends LitElement {
         <button class="button" @click=${this.#pickList}>Open list</button>
         <button class="button" ?disabled=${!list} title="List, edits, undo and settings in one file" @click=${() => this.commands.saveProject()}>Save project</button>
         <export-menu ?disabled=${!list} .inPlace=${(list?.sheets.length ?? 0) > 0}
-          @export-list=${({ detail }: ExportEvent) => this.commands.exportList(detail)}
+          @export-list=${({ detail }: ExportEvent) => this.commands.reports.exportList(detail)}
           @print-findings=${() => this.commands.reports.printFindings()}></export-menu>
         </div>
       </header>
       <div aria-live="polite">
         ${
           update
-            ? html`<div class="work"><span>A newer version is ready. Your work is kept.</span>
+            ? html`<div class="work"><span>A newer version is ready; the page opens anew with it.</span>
           <button class="button" @click=${update}>Use it now</button></div>`
             : ''
         }
@@ -245,7 +246,5 @@ export class AppRoot extends LitElement {
     else if (files[0]) await this.commands.openFile(files[0]);
   };
 }
-
-const logo = html`<svg width="22" height="16" viewBox="0 0 22 16" aria-hidden="true"><path fill="var(--blue)" d="M0 8h5v6H0zM17 8h5v6h-5z" /><path fill="var(--ink)" d="M7 1h8v9h2v3h-3v2H8v-2H5v-3h2z" /></svg>`;
 
 customElements.define('clinch-app', AppRoot);

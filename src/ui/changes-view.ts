@@ -1,20 +1,14 @@
-import { css, html, LitElement, type TemplateResult } from 'lit';
+import { css, html, type TemplateResult } from 'lit';
 import { toChangeRecords } from '../app/change-records.ts';
-import type { Commands } from '../app/commands.ts';
-import type { Store } from '../app/store.ts';
 import type { ChangeDetail, ChangeRecord } from '../core/model/change-record.ts';
-import { StoreController } from './store-controller.ts';
+import { StoreElement } from './store-element.ts';
 import { shared } from './styles.ts';
 
 /** More cells of one step than this are shown on request. */
 const MOST_OPEN = 12;
 
 /** Every step of the user's work, the latest first: who, when, what, and each cell before and after. Undone steps are struck through. */
-export class ChangesView extends LitElement {
-  store!: Store;
-  commands!: Commands;
-  #followsStore = false;
-
+export class ChangesView extends StoreElement {
   static override styles = [
     shared,
     css`
@@ -81,12 +75,6 @@ export class ChangesView extends LitElement {
       }
     `,
   ];
-
-  override connectedCallback(): void {
-    super.connectedCallback();
-    if (!this.#followsStore) new StoreController(this, this.store, (state) => state);
-    this.#followsStore = true;
-  }
 
   override render(): TemplateResult {
     const { history, list, userName } = this.store.state;

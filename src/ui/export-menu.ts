@@ -1,5 +1,5 @@
 import { css, html, LitElement, type TemplateResult } from 'lit';
-import type { ExportChoice } from '../app/commands.ts';
+import type { ExportChoice } from '../app/reports.ts';
 import type { ExportHow } from '../worker/protocol.ts';
 import { shared } from './styles.ts';
 

@@ -1,7 +1,5 @@
-import { css, html, LitElement, type TemplateResult } from 'lit';
-import type { Commands } from '../app/commands.ts';
+import { css, html, type TemplateResult } from 'lit';
 import type { AppState, GridRow } from '../app/state.ts';
-import type { Store } from '../app/store.ts';
 import type { AuditedLine, AuditedList } from '../core/model/audited.ts';
 import type { Finding } from '../core/model/finding.ts';
 import type { LengthUnit } from '../core/model/list.ts';
@@ -14,16 +12,13 @@ import { SAFETY_SHORT, SAFETY_WORDS } from '../core/say/safety.ts';
 import { PrintPage } from './print-page.ts';
 import { demoMark, verdictWord } from './report-parts.ts';
 import { reportStyles } from './report-styles.ts';
-import { StoreController } from './store-controller.ts';
+import { StoreElement } from './store-element.ts';
 import { shared } from './styles.ts';
 
 const REMEDIES_SHOWN = 3;
 
 /** The findings on paper: every row that does not hold, then counts, basis and safety words. Prints itself once it stands. */
-export class FindingsPage extends LitElement {
-  store!: Store;
-  commands!: Commands;
-  #followsStore = false;
+export class FindingsPage extends StoreElement {
   readonly page = new PrintPage(this, () => {
     const { list } = this.store.state;
     return list && { orientation: 'landscape', head: `Findings: ${list.file}`, foot: footOf(list, [SAFETY_SHORT]) };
@@ -87,8 +82,6 @@ export class FindingsPage extends LitElement {
 
   override connectedCallback(): void {
     super.connectedCallback();
-    if (!this.#followsStore) new StoreController(this, this.store, (state) => state);
-    this.#followsStore = true;
     window.addEventListener('afterprint', this.#leave);
     void this.#printWhenReady();
   }

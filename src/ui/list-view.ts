@@ -1,8 +1,6 @@
-import { css, html, LitElement } from 'lit';
+import { css, html } from 'lit';
 import { findUnclearUnit } from '../app/column-choices.ts';
-import type { Commands } from '../app/commands.ts';
 import type { AppState } from '../app/state.ts';
-import type { Store } from '../app/store.ts';
 import { SAFETY_SHORT } from '../core/say/safety.ts';
 import type { CellEditEvent, CellsEditEvent, ListGrid } from './grid/list-grid.ts';
 import './grid/list-grid.ts';
@@ -13,24 +11,18 @@ import { Panes } from './panes.ts';
 import type { ChooseReadingEvent } from './reading-choice.ts';
 import type { SetColumnEvent } from './role-menu.ts';
 import './row-panel.ts';
-import { StoreController } from './store-controller.ts';
+import { undoButtons } from './report-parts.ts';
+import { StoreElement } from './store-element.ts';
 import { shared } from './styles.ts';
 import type { ChooseTableEvent } from './table-choice.ts';
 import './unit-question.ts';
 import './verdict-counts.ts';
 
 /** The list view: what was read, how it stands, the list itself, and one row in full. */
-export class ListView extends LitElement {
-  static override properties = {
-    store: { attribute: false },
-    commands: { attribute: false },
-    showsOverview: { state: true },
-  };
-  declare store: Store;
-  declare commands: Commands;
+export class ListView extends StoreElement {
+  static override properties = { showsOverview: { state: true } };
   /** How the whole list stands is wanted beside it; a chosen row takes its place. */
   declare showsOverview: boolean;
-  #followsStore = false;
   readonly panes = new Panes(this, ['verdict-counts', 'list-grid', 'row-panel']);
 
   static override styles = [
@@ -105,6 +97,12 @@ export class ListView extends LitElement {
           top: 0;
           box-shadow: -4px 0 16px rgb(0 0 0 / 12%);
         }
+        /* The safety words stay in sight. */
+        .foot {
+          position: relative;
+          z-index: 4;
+          background: var(--paper);
+        }
       }
     `,
   ];
@@ -112,12 +110,6 @@ export class ListView extends LitElement {
   constructor() {
     super();
     this.showsOverview = false;
-  }
-
-  override connectedCallback(): void {
-    super.connectedCallback();
-    if (!this.#followsStore) new StoreController(this, this.store, (state) => state);
-    this.#followsStore = true;
   }
 
   override render() {
@@ -154,14 +146,13 @@ export class ListView extends LitElement {
     </aside>`;
   }
 
-  #tools({ list, filter, focus, search, undoName, redoName, shop }: AppState) {
+  #tools({ list, filter, focus, search, shop }: AppState) {
     return html`<div class="tools">
       <verdict-counts .totals=${list?.totals} .filter=${filter} @toggle-verdict=${this.#toggle}></verdict-counts>
       <div>
         ${focus ? html`<span>Only ${focus.name}</span><button class="link" @click=${() => this.commands.focusRows(null)}>Show all rows</button>` : ''}
         <button class="button" aria-pressed=${this.showsOverview && this.store.state.selectedRow === null} title="Verdicts by panel, by check and by metals" @click=${this.#toggleOverview}>Overview</button>
-        <button class="button" ?disabled=${!undoName} title=${undoName ? `Undo: ${undoName}` : 'Nothing to undo'} @click=${() => this.commands.undo()}>Undo</button>
-        <button class="button" ?disabled=${!redoName} title=${redoName ? `Redo: ${redoName}` : 'Nothing to redo'} @click=${() => this.commands.redo()}>Redo</button>
+        ${undoButtons(this.store.state, this.commands)}
         <button class="button" title="Set one column on the selected rows, or on the rows shown" @click=${this.#setMany}>Set column…</button>
         <label class="soft">Units
           <select class="field" .value=${shop.units} @change=${this.#units}>

@@ -1,8 +1,6 @@
-import { css, html, LitElement, type TemplateResult } from 'lit';
+import { css, html, type TemplateResult } from 'lit';
 import { repeat } from 'lit/directives/repeat.js';
-import type { Commands } from '../app/commands.ts';
 import type { AppState } from '../app/state.ts';
-import type { Store } from '../app/store.ts';
 import type { AuditedList } from '../core/model/audited.ts';
 import type { PressPanel, PressSheet } from '../core/rollup/press.ts';
 import { inSetOrder } from '../core/rollup/press-order.ts';
@@ -12,16 +10,13 @@ import { footOf } from '../core/rollup/report.ts';
 import { PRESS_WORDS, SAFETY_WORDS } from '../core/say/safety.ts';
 import './press/press-panel.ts';
 import { PrintPage } from './print-page.ts';
-import { demoMark, undoButtons } from './report-parts.ts';
+import { demoMark, undoButtons, waiting } from './report-parts.ts';
 import { reportStyles } from './report-styles.ts';
-import { StoreController } from './store-controller.ts';
+import { StoreElement } from './store-element.ts';
 import { shared } from './styles.ts';
 
 /** What to press, panel by panel, for the planner on screen and the operator on paper. */
-export class PressView extends LitElement {
-  store!: Store;
-  commands!: Commands;
-  #followsStore = false;
+export class PressView extends StoreElement {
   readonly page = new PrintPage(this, () => {
     const { list } = this.store.state;
     return list && { orientation: 'landscape', head: `Press sheet: ${list.file}`, foot: footOf(list, [PRESS_WORDS]) };
@@ -67,17 +62,10 @@ export class PressView extends LitElement {
     `,
   ];
 
-  override connectedCallback(): void {
-    super.connectedCallback();
-    if (!this.#followsStore) new StoreController(this, this.store, (state) => state);
-    this.#followsStore = true;
-  }
-
   override render(): TemplateResult {
     const { state } = this.store;
     const { list, rollups, pressOrder } = state;
-    if (!list || !rollups)
-      return html`<div class="page"><h2>Press sheet</h2><p class="empty" role="status">Adding up…</p></div>`;
+    if (!list || !rollups) return waiting('Press sheet');
     return this.#content(state, rollups.list, inSetOrder(rollups.press, pressOrder));
   }
 

@@ -1,8 +1,6 @@
-import { css, html, LitElement, type TemplateResult } from 'lit';
+import { css, html, type TemplateResult } from 'lit';
 import { writeClipboard } from '../app/clipboard.ts';
-import type { Commands } from '../app/commands.ts';
 import type { AppState } from '../app/state.ts';
-import type { Store } from '../app/store.ts';
 import type { AuditedList } from '../core/model/audited.ts';
 import type { Purchase } from '../core/rollup/purchase.ts';
 import { purchaseReport } from '../core/rollup/purchase-report.ts';
@@ -13,16 +11,13 @@ import './purchasing/build-fields.ts';
 import './purchasing/left-out-table.ts';
 import { showPrice } from './purchasing/money.ts';
 import './purchasing/order-table.ts';
-import { copyText, demoMark, undoButtons } from './report-parts.ts';
+import { copyText, demoMark, undoButtons, waiting } from './report-parts.ts';
 import { reportStyles } from './report-styles.ts';
-import { StoreController } from './store-controller.ts';
+import { StoreElement } from './store-element.ts';
 import { shared } from './styles.ts';
 
 /** What to order for the builds of the list, by part; what is left out of it stands below, apart. */
-export class PurchasingView extends LitElement {
-  store!: Store;
-  commands!: Commands;
-  #followsStore = false;
+export class PurchasingView extends StoreElement {
   readonly page = new PrintPage(this, () => {
     const { list } = this.store.state;
     return list && { orientation: 'landscape', head: `Purchasing: ${list.file}`, foot: footOf(list, [SAFETY_SHORT]) };
@@ -55,17 +50,10 @@ export class PurchasingView extends LitElement {
     `,
   ];
 
-  override connectedCallback(): void {
-    super.connectedCallback();
-    if (!this.#followsStore) new StoreController(this, this.store, (state) => state);
-    this.#followsStore = true;
-  }
-
   override render(): TemplateResult {
     const { state } = this.store;
     const { list, rollups } = state;
-    if (!list || !rollups)
-      return html`<div class="page"><h2>Purchasing</h2><p class="empty" role="status">Adding up…</p></div>`;
+    if (!list || !rollups) return waiting('Purchasing');
     return this.#content(state, rollups.purchase, rollups.list);
   }
 

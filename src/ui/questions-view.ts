@@ -1,23 +1,18 @@
-import { css, html, LitElement, type TemplateResult } from 'lit';
-import type { Commands } from '../app/commands.ts';
+import { css, html, type TemplateResult } from 'lit';
 import type { AppState } from '../app/state.ts';
-import type { Store } from '../app/store.ts';
 import type { AuditedList } from '../core/model/audited.ts';
 import { groupBy } from '../core/rollup/group-by.ts';
 import { headingOf, type Question, questionKey, showQuestions } from '../core/rollup/questions.ts';
 import { footOf } from '../core/rollup/report.ts';
 import { SAFETY_SHORT } from '../core/say/safety.ts';
 import { PrintPage } from './print-page.ts';
-import { copyText, demoMark, rowLinks } from './report-parts.ts';
+import { copyText, demoMark, rowLinks, waiting } from './report-parts.ts';
 import { reportStyles } from './report-styles.ts';
-import { StoreController } from './store-controller.ts';
+import { StoreElement } from './store-element.ts';
 import { shared } from './styles.ts';
 
 /** What to ask the sender, numbered, by panel; a question without its tick goes into neither letter nor sheet. */
-export class QuestionsView extends LitElement {
-  store!: Store;
-  commands!: Commands;
-  #followsStore = false;
+export class QuestionsView extends StoreElement {
   readonly page = new PrintPage(this, () => {
     const { list } = this.store.state;
     return list && { orientation: 'portrait', head: `Questions: ${list.file}`, foot: footOf(list, [SAFETY_SHORT]) };
@@ -91,17 +86,10 @@ export class QuestionsView extends LitElement {
     `,
   ];
 
-  override connectedCallback(): void {
-    super.connectedCallback();
-    if (!this.#followsStore) new StoreController(this, this.store, (state) => state);
-    this.#followsStore = true;
-  }
-
   override render(): TemplateResult {
     const { state } = this.store;
     const { list, rollups } = state;
-    if (!list || !rollups)
-      return html`<div class="page"><h2>Questions</h2><p class="empty" role="status">Adding up…</p></div>`;
+    if (!list || !rollups) return waiting('Questions');
     return this.#content(state, rollups.list, rollups.questions);
   }
 

@@ -30,7 +30,12 @@ export function demoMark({ catalogues }: AuditedList): TemplateResult | '' {
   return catalogues.some(({ demo }) => demo) ? html`<span class="demo">${DEMO_WORDS}</span>` : '';
 }
 
-/** Undo and redo, as in the list. */
+/** Stands in place of a view until what the list comes to has been added up. */
+export function waiting(title: string): TemplateResult {
+  return html`<div class="page"><h2>${title}</h2><p class="empty" role="status">Adding up…</p></div>`;
+}
+
+/** Undo and redo, in every view where something can be taken back. */
 export function undoButtons({ undoName, redoName }: AppState, commands: Commands): TemplateResult {
   return html`<button class="button" ?disabled=${!undoName} title=${undoName ? `Undo: ${undoName}` : 'Nothing to undo'} @click=${() => commands.undo()}>Undo</button>
     <button class="button" ?disabled=${!redoName} title=${redoName ? `Redo: ${redoName}` : 'Nothing to redo'} @click=${() => commands.redo()}>Redo</button>`;
