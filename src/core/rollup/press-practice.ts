@@ -40,7 +40,7 @@ const CONFIDENCE = 0.9;
 const DEFECTIVE = 0.1;
 
 /** How many pieces the push-out sample shows to be good, in words. */
-export const SAMPLE_WORDS = `Push-out sample: that many pieces without one failure show with ${CONFIDENCE * 100} % confidence that fewer than ${DEFECTIVE * 100} % are bad (binomial law; both shares are our judgement). A lot smaller than that: as many as the lot. The test spoils the joint: press the sample into offcuts of the same sheet, same hole and force.`;
+export const SAMPLE_WORDS = `Push-out sample: the pieces asked for, tested without one failure, show with ${CONFIDENCE * 100} % confidence that fewer than ${DEFECTIVE * 100} % are bad (binomial law; both shares are our judgement). A lot smaller than that: as many as the lot. The test spoils the joint: press the sample into offcuts of the same sheet, same hole and force.`;
 
 /**
  * Pieces of the push-out sample, none of which may fail: 90 % confidence of at most 10 % bad, and never more than the lot. The

@@ -67,12 +67,23 @@ function linesOf(text: string, width: number): number {
   return text.split('\n').reduce((sum, part) => sum + Math.max(1, Math.ceil(part.length / (width * 1.12))), 0);
 }
 
-/** Landscape, headings repeated, page numbers, and the safety words at the foot of every page. */
+/** Characters of columns that a page takes across before print becomes too small to read. */
+const PAGE_WIDTH = 210;
+
+/** Landscape, headings repeated, page numbers, the safety words at the foot of every page, and as many pages across as can be read. */
 export function setUpPrint(sheet: Worksheet, list: AuditedList): void {
   const demo = isDemo(list) ? `${DEMO_WORDS} ` : '';
   const margins = { left: 0.4, right: 0.4, top: 0.5, bottom: 0.7, header: 0.3, footer: 0.3 };
-  const fit = { fitToPage: true, fitToWidth: 1, fitToHeight: 0 };
-  sheet.pageSetup = { orientation: 'landscape', ...fit, printTitlesRow: '1:1', paperSize: 9, margins };
+  const width = sheet.columns?.reduce((sum, column) => sum + (column.width ?? 0), 0) ?? 0;
+  const fit = { fitToPage: true, fitToWidth: Math.max(1, Math.round(width / PAGE_WIDTH)), fitToHeight: 0 };
+  sheet.pageSetup = {
+    orientation: 'landscape',
+    pageOrder: 'overThenDown',
+    ...fit,
+    printTitlesRow: '1:1',
+    paperSize: 9,
+    margins,
+  };
   sheet.headerFooter.oddFooter = `&L&8${demo}${SAFETY_SHORT}&R&8&P / &N`;
 }
 
