@@ -2,7 +2,7 @@ import axe from 'axe-core';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { AppHost } from './app.ts';
-import { cell, heading } from './list-page.ts';
+import { beginConcession, cell, heading } from './list-page.ts';
 
 const host = new AppHost();
 beforeAll(() => host.start(), 60_000);
@@ -83,9 +83,7 @@ describe.each(['light', 'dark'] as const)('nothing stands in the way, %s', (colo
     expect(await barriers(page)).toEqual([]);
     await page.keyboard.press('Escape');
     await cell(page, 9, 'sender-1').click();
-    const check = page.locator('check-list details').first();
-    await check.locator('summary').click();
-    await check.getByRole('button', { name: 'Accept with reason…' }).click();
+    await beginConcession(page);
     await page.locator('dialog[open]').waitFor();
     expect(await barriers(page)).toEqual([]);
     await page.keyboard.press('Escape');

@@ -4,7 +4,7 @@ import axe from 'axe-core';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { AppHost } from './app.ts';
-import { cell, counts, csv, openList } from './list-page.ts';
+import { cell, concedeFirstCheck, counts, csv, openList } from './list-page.ts';
 
 const host = new AppHost();
 
@@ -118,13 +118,7 @@ describe('an export as CSV', () => {
     const { page, errors } = await host.open();
     await openList(page, LIST);
     await cell(page, 2, 'verdict').click();
-    const check = page.locator('check-list details').first();
-    await check.locator('summary').click();
-    await check.getByRole('button', { name: 'Accept with reason…' }).click();
-    const dialog = page.getByRole('dialog', { name: 'Accept row 2' });
-    await dialog.getByLabel('Reason').fill('fixture holds the edge');
-    await dialog.getByLabel('Accepted by').fill('R. Alder');
-    await dialog.getByRole('button', { name: 'Accept', exact: true }).click();
+    await concedeFirstCheck(page, 'fixture holds the edge', 'R. Alder');
     await expect.poll(() => cell(page, 2, 'decision').innerText()).toContain('conceded');
     const { bytes } = await saved(page, async () => {
       await button(page).focus();

@@ -1,7 +1,7 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
 import { AppHost } from './app.ts';
-import { cell, counts, csv, heading, loadCatalogue, openList } from './list-page.ts';
+import { cell, concedeFirstCheck, counts, csv, heading, loadCatalogue, openList } from './list-page.ts';
 
 vi.setConfig({ testTimeout: 60_000 });
 
@@ -156,13 +156,7 @@ describe('a list and a catalogue full of hostile texts', () => {
       ),
     );
     await cell(page, 2, 'verdict').click();
-    const check = page.locator('check-list details').first();
-    await check.locator('summary').click();
-    await check.getByRole('button', { name: 'Accept with reason…' }).click();
-    const dialog = page.getByRole('dialog', { name: 'Accept row 2' });
-    await dialog.getByLabel('Reason').fill(IMAGE);
-    await dialog.getByLabel('Accepted by').fill(IMAGE);
-    await dialog.getByRole('button', { name: 'Accept', exact: true }).click();
+    await concedeFirstCheck(page, IMAGE, IMAGE);
     await expect.poll(() => cell(page, 2, 'decision').innerText()).toContain(IMAGE);
     expect(await cell(page, 2, `sender-${NOTE}`).innerText()).toBe(IMAGE);
     await expectHarmless(app, 'concession');

@@ -49,3 +49,19 @@ export async function typeInto(page: Page, row: number, column: number, text: st
   await page.keyboard.type(text);
   await page.keyboard.press('Enter');
 }
+
+/** Opens the first check of the row that is chosen and asks to accept it as it is. */
+export async function beginConcession(page: Page): Promise<void> {
+  const check = page.locator('check-list details').first();
+  await check.locator('summary').click();
+  await check.getByRole('button', { name: 'Accept with reason…' }).click();
+}
+
+/** Accepts the first check of the row that is chosen, signed. */
+export async function concedeFirstCheck(page: Page, reason: string, name: string): Promise<void> {
+  await beginConcession(page);
+  const dialog = page.locator('concede-dialog');
+  await dialog.getByLabel('Reason').fill(reason);
+  await dialog.getByLabel('Accepted by').fill(name);
+  await dialog.getByRole('button', { name: 'Accept', exact: true }).click();
+}

@@ -42,4 +42,16 @@ describe('the overview', () => {
     await page.locator('overview-panel').getByRole('button', { name: 'Close this panel' }).click();
     await expect.poll(() => page.locator('overview-panel').count()).toBe(0);
   });
+
+  it('gives way to a row that another view leads to', async () => {
+    const { page } = await host.open();
+    await page.getByRole('button', { name: 'Try the demo list' }).click();
+    await page.locator('.ag-row').first().waitFor();
+    await page.getByRole('button', { name: 'Overview' }).click();
+    await page.locator('overview-panel').getByRole('button', { name: 'RC-02', exact: true }).click();
+    await page.getByRole('button', { name: 'Purchasing' }).click();
+    await page.getByTitle('Show row 6 in the list').click();
+    await page.locator('list-grid .ag-row[row-id="6"] .ag-cell[col-id="sender-1"]').waitFor();
+    expect(await page.getByRole('button', { name: 'Show all rows' }).count()).toBe(0);
+  });
 });

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { AppHost } from './app.ts';
-import { cell, counts } from './list-page.ts';
+import { cell, concedeFirstCheck, counts } from './list-page.ts';
 
 const host = new AppHost();
 beforeAll(() => host.start(), 60_000);
@@ -14,13 +14,7 @@ it('a concession goes out with the workbook, comes back with it, and can be take
   await page.getByRole('button', { name: 'Try the demo list' }).click();
   const before = await counts(page);
   await cell(page, 9, 'verdict').click();
-  const check = page.locator('check-list details').first();
-  await check.locator('summary').click();
-  await check.getByRole('button', { name: 'Accept with reason…' }).click();
-  const dialog = page.locator('concede-dialog');
-  await dialog.getByLabel('Reason').fill('decorative, carries no load');
-  await dialog.getByLabel('Accepted by').fill('R. Vale');
-  await dialog.locator('.main').click();
+  await concedeFirstCheck(page, 'decorative, carries no load', 'R. Vale');
   await page.getByRole('button', { name: 'Export' }).click();
   const download = page.waitForEvent('download');
   await page.getByRole('menuitem', { name: 'In your workbook' }).click();
@@ -30,6 +24,7 @@ it('a concession goes out with the workbook, comes back with it, and can be take
   const chooser = again.page.waitForEvent('filechooser');
   await again.page.getByRole('button', { name: 'Open list', exact: true }).click();
   await (await chooser).setFiles({ name: 'back.xlsx', mimeType: 'application/octet-stream', buffer });
+  await again.page.getByText('The workbook brought a concession, signed by R. Vale').waitFor();
   await cell(again.page, 9, 'verdict').click();
   expect(await counts(again.page)).toEqual(before);
   const panel = again.page.locator('row-panel .decision');

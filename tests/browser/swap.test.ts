@@ -3,7 +3,7 @@ import exceljs from 'exceljs';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { AppHost } from './app.ts';
-import { cell, counts, csv, openList } from './list-page.ts';
+import { cell, concedeFirstCheck, counts, csv, openList } from './list-page.ts';
 
 const host = new AppHost();
 
@@ -96,13 +96,7 @@ describe('a concession', () => {
     const { page, errors } = await host.open();
     await openList(page, list(['NUT-M4-10-CS,P1,DC01,1.5,4,4', 'NUT-M4-10-CS,P2,DC01,1.5,9,4']));
     await choose(page, 2);
-    const check = page.locator('check-list details').first();
-    await check.locator('summary').click();
-    await check.getByRole('button', { name: 'Accept with reason…' }).click();
-    const dialog = page.getByRole('dialog', { name: 'Accept row 2' });
-    await dialog.getByLabel('Reason').fill('fixture holds the edge');
-    await dialog.getByLabel('Accepted by').fill('R. Alder');
-    await dialog.getByRole('button', { name: 'Accept', exact: true }).click();
+    await concedeFirstCheck(page, 'fixture holds the edge', 'R. Alder');
     await expect.poll(() => cell(page, 2, 'decision').innerText()).toMatch(/Edge 4.00.*conceded: fixture/);
     expect(await cell(page, 2, 'verdict').innerText()).toContain('fails');
     expect(await counts(page)).toEqual(totals(1, 1));
