@@ -19,5 +19,9 @@ export default defineConfig({
   test: {
     include: ['tests/**/*.test.ts'],
     testTimeout: 20_000,
+    // A busy machine answers later, never otherwise.
+    expect: { poll: { timeout: 5_000 } },
+    // Half of the time goes into waiting for a browser, so both of two cores are kept busy.
+    maxWorkers: 2,
   },
 });

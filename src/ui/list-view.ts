@@ -18,11 +18,16 @@ import type { ChooseTableEvent } from './table-choice.ts';
 import './unit-question.ts';
 import './verdict-counts.ts';
 
+/** Time in which a second click makes a double click, as most systems have it. */
+const DOUBLE_CLICK_MS = 400;
+
 /** The list view: what was read, how it stands, the list itself, and one row in full. */
 export class ListView extends StoreElement {
   static override properties = { showsOverview: { state: true } };
   /** How the whole list stands is wanted beside it; a chosen row takes its place. */
   declare showsOverview: boolean;
+  #pressedAt = Number.NEGATIVE_INFINITY;
+  #opening: ReturnType<typeof setTimeout> | undefined;
   readonly panes = new Panes(this, ['verdict-counts', 'list-grid', 'row-panel']);
 
   static override styles = [
@@ -124,7 +129,7 @@ export class ListView extends StoreElement {
         <unit-question .column=${list && findUnclearUnit(list)} @set-column=${this.#setColumn}></unit-question>
       </div>
       <list-grid .list=${list} .rows=${rows} .filter=${filter} .only=${state.focus?.rows ?? null} .search=${search} .selectedRow=${selectedRow}
-        @edit-cell=${this.#edit} @edit-cells=${this.#editCells} @open-search=${this.#openSearch} @choose-row=${this.#choose} @set-column=${this.#setColumn}></list-grid>
+        @pointerdown=${this.#press} @edit-cell=${this.#edit} @edit-cells=${this.#editCells} @open-search=${this.#openSearch} @choose-row=${this.#choose} @set-column=${this.#setColumn}></list-grid>
       ${
         line
           ? html`<aside class="panel" aria-label="Row ${line.row}">
@@ -195,7 +200,17 @@ export class ListView extends StoreElement {
     if (!undoName || confirm('Reading the file again drops your edits. Read it again?'))
       this.commands.reopen({}, detail);
   };
-  readonly #choose = ({ detail }: CustomEvent<number | null>) => this.commands.select(detail);
+  /** A panel that opens moves what is under the pointer, so it waits until no second click can come. */
+  readonly #choose = ({ detail, timeStamp }: CustomEvent<number | null>) => {
+    clearTimeout(this.#opening);
+    const isOpen = this.showsOverview || this.store.state.selectedRow !== null;
+    const isPressed = timeStamp - this.#pressedAt < DOUBLE_CLICK_MS;
+    if (detail === null || isOpen || !isPressed) this.commands.select(detail);
+    else this.#opening = setTimeout(() => this.commands.select(detail), DOUBLE_CLICK_MS);
+  };
+  readonly #press = ({ timeStamp }: PointerEvent) => {
+    this.#pressedAt = timeStamp;
+  };
   readonly #openRule = ({ detail }: CustomEvent<string>) => this.commands.show('rules', detail);
   readonly #toggle = ({ detail }: CustomEvent) => this.commands.toggleFilter(detail);
   readonly #find = ({ target }: Event) => this.commands.search((target as HTMLInputElement).value);

@@ -214,12 +214,14 @@ describe('a project file', () => {
   it('gives the same rows and undo in another browser', async () => {
     const first = await host.open();
     await openEdited(first);
+    await first.page.locator('row-panel').waitFor();
     const { name, text } = await saveProject(first.page);
     expect(name).toBe('cabinet-work.json');
 
     const other = await host.open();
     await openList(other.page, project(name, text));
     await expectEdited(other.page);
+    await other.page.locator('row-panel').waitFor();
     const cells = (page: Page) => page.locator('list-grid .ag-row').allInnerTexts();
     expect(await cells(other.page)).toEqual(await cells(first.page));
     expect(await other.page.locator('read-line p').first().innerText()).not.toContain('demo');

@@ -176,6 +176,7 @@ export class ListGrid extends LitElement {
       onCellEditRequest: ({ data, column, newValue }) => this.#requestEdit(data, column.getColId(), newValue),
       onCellFocused: ({ rowIndex }) => this.#followFocus(rowIndex),
       onRowSelected: ({ node, data }) => node.isSelected() && data && this.#choose(data.row),
+      onGridSizeChanged: ({ api }) => keepFocusInSight(api),
       onSortChanged: forget,
       onFilterChanged: forget,
       onDisplayedColumnsChanged: forget,
@@ -238,6 +239,12 @@ export class ListGrid extends LitElement {
   #send(name: string, detail: unknown): void {
     this.dispatchEvent(new CustomEvent(name, { detail, bubbles: true, composed: true }));
   }
+}
+
+/** A cell that is being worked on does not slide under the frozen columns when the grid becomes narrower. */
+function keepFocusInSight(grid: GridApi<GridRow>): void {
+  const focused = grid.getFocusedCell();
+  if (focused) grid.ensureColumnVisible(focused.column);
 }
 
 customElements.define('list-grid', ListGrid);
