@@ -1,9 +1,10 @@
 import { defineConfig } from 'vitest/config';
 import { offline, SERVICE_WORKER } from './src/offline/build-plugin.ts';
+import { licences } from './src/offline/licences-plugin.ts';
 
 export default defineConfig({
   base: './',
-  plugins: [offline()],
+  plugins: [licences(), offline()],
   build: {
     target: 'es2022',
     outDir: 'dist/app',

@@ -103,6 +103,7 @@ export class RulesView extends LitElement {
         <h3>Practices of the trade</h3>
         <table><tbody>${practices.map(({ title, note }) => html`<tr><td>${title}</td><td class="soft">${note}</td></tr>`)}</tbody></table>
       </section>
+      <p class="soft">This app is made with open libraries and an open typeface: <a href="./licences.txt" target="_blank" rel="noopener">their licences</a>.</p>
     </div>`;
   }
 
