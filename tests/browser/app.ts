@@ -49,9 +49,13 @@ export class AppHost {
     await this.#server?.close();
   }
 
-  /** A fresh page with the app's first screen. */
-  async open(size = { width: 1440, height: 900 }): Promise<RunningApp> {
-    const context = await this.#browser!.newContext({ viewport: size, acceptDownloads: true });
+  /** A fresh page with the app's first screen; at a scale of 2 each of its pixels is shown as two by two. */
+  async open(size = { width: 1440, height: 900 }, scale = 1): Promise<RunningApp> {
+    const context = await this.#browser!.newContext({
+      viewport: size,
+      deviceScaleFactor: scale,
+      acceptDownloads: true,
+    });
     this.#contexts.push(context);
     return this.#openIn(context);
   }
