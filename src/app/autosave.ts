@@ -2,7 +2,7 @@ import type { HandedFile } from '../worker/protocol.ts';
 import type { Commands } from './commands.ts';
 import type { History } from './history.ts';
 import { parseProject } from './parse-project.ts';
-import { type OpenWork, showProjectAlone, toProject } from './project.ts';
+import { type OpenWork, type Project, showProjectAlone, toProject } from './project.ts';
 import type { Place, Shelf, ShelfDocument } from './shelf.ts';
 import type { AppState } from './state.ts';
 import type { Store } from './store.ts';
@@ -39,24 +39,36 @@ export class Autosave {
     store.addEventListener('change', () => this.#notice());
   }
 
-  /** Shows what is kept; where nothing can be kept, there is nothing to show. */
+  /** Shows what is kept besides the open list; where nothing can be kept, there is nothing to show. */
   async showKept(): Promise<void> {
-    this.#store.set({ shelf: await this.#shelf.entries().catch(() => []) });
+    const entries = await this.#shelf.entries().catch(() => []);
+    const { work } = this.#commands;
+    const own = work && this.#places.get(work.list)?.id;
+    this.#store.set({ shelf: entries.filter(({ id }) => id !== own) });
+  }
+
+  /** The work on a kept list, to look at; it stays where it is. Throws with a sentence for the user. */
+  async lookAt(id: string): Promise<Project> {
+    return (await this.#take(id)).project;
   }
 
   /** Opens a kept list where it was left. */
   async continueWith(id: string): Promise<void> {
     try {
-      const kept = await this.#shelf.take(id);
-      if (!kept) throw new Error('This list is no longer kept in this browser.');
-      const project = parseProject(kept.document.text, kept.document.name, kept.document);
-      this.#places.set(project.list, kept.place);
+      const { project, place } = await this.#take(id);
+      this.#places.set(project.list, place);
       await this.#commands.restore(project);
       if (this.#commands.work?.list === project.list) this.#settle();
     } catch (error) {
       this.#store.set({ message: { kind: 'error', text: error instanceof Error ? error.message : String(error) } });
       await this.showKept();
     }
+  }
+
+  async #take(id: string): Promise<{ readonly project: Project; readonly place: Place }> {
+    const kept = await this.#shelf.take(id);
+    if (!kept) throw new Error('This list is no longer kept in this browser.');
+    return { project: parseProject(kept.document.text, kept.document.name, kept.document), place: kept.place };
   }
 
   /** Takes a kept list off the shelf for good. */

@@ -8,7 +8,9 @@ import type { CellEdit } from '../worker/protocol.ts';
 import { columnName } from './column-choices.ts';
 import { changedSettings } from './deeds.ts';
 import type { History, Step } from './history.ts';
+import { partDetails } from './part-details.ts';
 import { ROLE_NAMES, UNIT_NAMES } from './role-names.ts';
+import type { AppState } from './state.ts';
 
 /** Every step as it is told afterwards, oldest first; those taken back last, in the order in which they were made. */
 export function toChangeRecords({ done, undone }: History, columns: readonly Column[]): readonly ChangeRecord[] {
@@ -17,9 +19,15 @@ export function toChangeRecords({ done, undone }: History, columns: readonly Col
     by: step.by,
     what: step.name,
     undone: isUndone,
-    details: detailsOf(step, columns),
+    details: [...detailsOf(step, columns), ...(step.told ?? [])],
   });
   return [...done.map((step) => toRecord(step, false)), ...[...undone].reverse().map((step) => toRecord(step, true))];
+}
+
+/** All that was changed, as it goes out with an export: what an earlier one has told, then the steps of the user. */
+export function changesToTell({ changesBefore, history, list }: AppState): readonly ChangeRecord[] {
+  const done = history.done.filter(({ isTakenOver }) => !isTakenOver);
+  return [...changesBefore, ...toChangeRecords({ ...history, done }, list?.columns ?? [])];
 }
 
 function detailsOf({ before, after }: Step, columns: readonly Column[]): readonly ChangeDetail[] {
@@ -28,6 +36,7 @@ function detailsOf({ before, after }: Step, columns: readonly Column[]): readonl
   if ('columns' in before && 'columns' in after) return columnDetails(before.columns, after.columns, columns);
   if ('concessions' in before && 'concessions' in after)
     return concessionDetails(before.concessions, after.concessions);
+  if ('parts' in before && 'parts' in after) return partDetails(before.parts, after.parts);
   if ('pressOrder' in before && 'pressOrder' in after) return orderDetails(before.pressOrder, after.pressOrder);
   return [];
 }

@@ -31,10 +31,10 @@ export function columnName({ heading, index }: Pick<Column, 'heading' | 'index'>
 
 /** The first column whose bare numbers may be millimetres or inches, and some row cannot be judged for it. */
 export function findUnclearUnit({ columns, lines }: AuditedList): Column | null {
-  const isUnclear = (column: Column) =>
-    column.unit === null &&
-    column.unitFrom === null &&
-    lines.some(({ line }) => readingsOf[column.role]?.(line).how === 'ambiguous-unit');
+  const isUnclear = ({ role, unit, unitFrom }: Column) => {
+    const read = unit === null && unitFrom === null && readingsOf[role];
+    return read && lines.some(({ line }) => read(line).how === 'ambiguous-unit');
+  };
   return columns.find(isUnclear) ?? null;
 }
 

@@ -1,3 +1,4 @@
+import type { AnswerPlan } from '../core/answers/plan-answers.ts';
 import { concede } from '../core/concede/standing.ts';
 import type { ListOptions } from '../core/intake/build-list.ts';
 import { NO_CHOICES } from '../core/intake/columns.ts';
@@ -7,7 +8,10 @@ import type { Verdict } from '../core/model/outcome.ts';
 import type { TextReading } from '../core/model/raw.ts';
 import type { ShopSettings } from '../core/model/shop.ts';
 import type { CellEdit, HandedFile, SwapAnswer, SwapQuestion, Trial } from '../worker/protocol.ts';
+import { deedOfAnswers } from './answers.ts';
+import { Catalogues } from './catalogues.ts';
 import { columnName, withChoice } from './column-choices.ts';
+import { Comparing } from './comparing.ts';
 import { deedOfConcession, deedOfShop, deedOfWithdrawal } from './deeds.ts';
 import { stepBack, stepForward } from './history.ts';
 import { holdFile } from './hold-file.ts';
@@ -30,12 +34,18 @@ export class Commands {
   readonly #document: OpenDocument;
   /** What the list comes to: reports, their files, their print. */
   readonly reports: Reports;
+  /** The list against an earlier one. */
+  readonly comparing: Comparing;
+  /** What parts need. */
+  readonly catalogues: Catalogues;
 
   constructor(store: Store, around: Surroundings) {
     this.#store = store;
     this.#around = around;
     this.#document = new OpenDocument(store, around);
     this.reports = new Reports(store, around, this.#document);
+    this.comparing = new Comparing(store, around, this.#document);
+    this.catalogues = new Catalogues(store, around, this.#document);
     store.set({ userName: recallName(around.memory) });
   }
 
@@ -43,11 +53,11 @@ export class Commands {
     await this.#document.guard(async () => this.#document.open(await this.#around.fetchDemo('list'), {}));
   }
 
-  /** Opens a list or a project. */
+  /** Opens a list or a project. Answers to questions are shown with what they would fill into the open list. */
   async openFile(file: HandedFile): Promise<void> {
     await this.#document.guard(async () => {
       const held = await holdFile(file);
-      if (!(await isProject(held))) return this.#document.open(held, {});
+      if (!(await isProject(held))) return this.#document.open(held, {}, {}, true);
       await this.#document.restore(parseProject(await held.data.text(), held.name));
       this.#document.markFiled(this.#document.history);
     });
@@ -83,25 +93,13 @@ export class Commands {
 
   /** Ends the work under way; whatever was open stays as it was. */
   cancel(): void {
+    this.comparing.cancel();
     this.#document.cancel();
   }
 
   /** What is open, besides the state; null before the first list. */
   get work(): OpenWork | null {
     return this.#document.work;
-  }
-
-  /** Adds catalogues behind those already loaded. */
-  async addCatalogues(files: readonly HandedFile[]): Promise<void> {
-    await this.#document.guard(async () => {
-      const held = await Promise.all(files.map(holdFile));
-      await this.#document.useCatalogues((loaded) => [...loaded, ...held]);
-    });
-  }
-
-  /** Takes a catalogue out by its position; with none left the demo catalogue stands in. */
-  async removeCatalogue(position: number): Promise<void> {
-    await this.#document.useCatalogues((loaded) => loaded.filter((_, index) => index !== position));
   }
 
   /** Judges by other settings, as one step where a list is open. In which unit lengths are shown is no step. */
@@ -123,6 +121,17 @@ export class Commands {
   /** Sets several cells as one step (a paste, a fill, a swap). Cells that already hold the text, and rows that are not there, are left out. */
   async editCells(cells: readonly CellEdit[], name: string): Promise<void> {
     await this.#document.inTurn(() => this.#document.editCells(cells, name));
+  }
+
+  /** Fills answers of the sender in as one step; the rest of them is told with it. */
+  async fillAnswers(file: string, plans: readonly AnswerPlan[], chosen: ReadonlySet<AnswerPlan>): Promise<void> {
+    const { cells, name, told } = deedOfAnswers(file, plans, chosen);
+    await this.#document.inTurn(() => this.#document.editCells(cells, name, told));
+  }
+
+  /** Opens a workbook in which questions were answered as the list that it also is. */
+  async openAsList(file: HandedFile): Promise<void> {
+    await this.#document.guard(() => this.#document.open(file, {}));
   }
 
   /** Puts another part into rows, as one step; their descriptions stay as they are. */

@@ -1,8 +1,12 @@
 import { SETTING_KEYS } from '../core/intake/shop-settings.ts';
 import type { Concession } from '../core/model/concession.ts';
 import type { ShopSettings } from '../core/model/shop.ts';
+import type { ReadBack } from '../core/readback/read-back.ts';
 import { SETTING_WORDS, showSetting } from '../core/say/show-setting.ts';
 import type { Deed } from './history.ts';
+
+/** As many sentences on what could not be taken over as a message may have. */
+const MOST_NOTICES = 3;
 
 /** A change of settings; null where nothing changes by which rows are judged (in which unit lengths are shown is no such thing). */
 export function deedOfShop(before: ShopSettings, after: ShopSettings): Deed | null {
@@ -35,24 +39,30 @@ export function deedOfWithdrawal(before: readonly Concession[], row: number, rul
   return { name, after: { concessions: without(before, concession) }, before: { concessions: before } };
 }
 
-/** Takes over what an earlier export has left in the workbook. */
+/** Takes over what an earlier export has left in the workbook: its own sheet of changes tells of it already. */
 export function deedOfTakenOver(concessions: readonly Concession[]): Deed {
   const name = `take over ${countConcessions(concessions.length)} of the workbook`;
-  return { name, after: { concessions }, before: { concessions: [] } };
+  return { name, after: { concessions }, before: { concessions: [] }, isTakenOver: true };
 }
 
-/** What the user is told of concessions that came with a workbook: whose they are, and how many could not be placed. '' where none came. */
-export function sayTakenOver(concessions: readonly Concession[], lost: number): string {
+/** What the user is told of earlier work that came with a workbook: concessions and whose they are, changes, and what could not be taken over. '' where none came. */
+export function sayTakenOver({ concessions, changes, notices }: ReadBack): string {
   const signers = [...new Set(concessions.map(({ by }) => by.trim() || 'nobody'))].join(', ');
   const taken =
     concessions.length > 0
       ? `The workbook brought ${countConcessions(concessions.length)}, signed by ${signers}: verdicts stand as they are, and Undo takes the concessions out again.`
       : '';
-  const left =
-    lost > 0
-      ? `Of its sheet “Concessions”, ${lost} could not be placed: the part is not in its row any more, or the hidden column was changed. Look there, and accept again where needed.`
-      : '';
-  return [taken, left].filter(Boolean).join(' ');
+  const more = notices.length - MOST_NOTICES;
+  return [
+    taken,
+    ...notices.slice(0, MOST_NOTICES),
+    more > 0 ? `${more} more could not be taken over; Changes names them.` : '',
+    changes.length > 0
+      ? `${changes.length === 1 ? 'One earlier change stands' : `${changes.length} earlier changes stand`} under Changes.`
+      : '',
+  ]
+    .filter(Boolean)
+    .join(' ');
 }
 
 function countConcessions(count: number): string {

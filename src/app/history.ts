@@ -1,22 +1,35 @@
 import type { ColumnChoices } from '../core/intake/columns.ts';
+import type { ChangeDetail } from '../core/model/change-record.ts';
 import type { Concession } from '../core/model/concession.ts';
+import type { PartEdit } from '../core/model/part-edit.ts';
 import type { ShopSettings } from '../core/model/shop.ts';
 import type { PressOrder } from '../core/rollup/press-order.ts';
 import type { CellEdit } from '../worker/protocol.ts';
 
-/** What a step sets: the texts of cells, what the user chose for all columns, the shop's settings, every concession, or the whole order of pressing. */
+/** What a step sets: the texts of cells, what the user chose for all columns, the shop's settings, every concession, the whole order of pressing, or the edits of a catalogue. */
 export type Change =
   | { readonly cells: readonly CellEdit[] }
   | { readonly columns: ColumnChoices }
   | { readonly shop: ShopSettings }
   | { readonly concessions: readonly Concession[] }
-  | { readonly pressOrder: PressOrder };
+  | { readonly pressOrder: PressOrder }
+  | { readonly parts: PartsChange };
+
+/** All edits of the parts of one catalogue, which goes by the name of its file. */
+export interface PartsChange {
+  readonly catalogue: string;
+  readonly edits: readonly PartEdit[];
+}
 
 /** What a step does, before it is known when and by whom. */
 export interface Deed {
   readonly name: string;
   readonly after: Change;
   readonly before: Change;
+  /** It takes over what an earlier export has told already: told again only when it is taken back. */
+  readonly isTakenOver?: boolean;
+  /** What belongs to the step besides what it sets, as it is told afterwards. */
+  readonly told?: readonly ChangeDetail[];
 }
 
 /** One undoable step: what it set, what was there before, what to call it, and who made it when. */
@@ -54,11 +67,15 @@ export function stepForward({ done, undone }: History): { readonly step: Step; r
 /** The concessions that the steps have led to: each such step holds them all. */
 export function concessionsAfter({ done }: History): readonly Concession[] {
   const last = done.findLast(({ after }) => 'concessions' in after)?.after;
-  return last && 'concessions' in last ? last.concessions : [];
+  return last && 'concessions' in last ? last.concessions : NO_CONCESSIONS;
 }
 
 /** The order of pressing that the steps have led to: each such step holds all of it. */
 export function pressOrderAfter({ done }: History): PressOrder {
   const last = done.findLast(({ after }) => 'pressOrder' in after)?.after;
-  return last && 'pressOrder' in last ? last.pressOrder : [];
+  return last && 'pressOrder' in last ? last.pressOrder : NO_ORDER;
 }
+
+/** The same objects each time, as a change of theirs is looked for. */
+const NO_CONCESSIONS: readonly Concession[] = [];
+const NO_ORDER: PressOrder = [];

@@ -1,8 +1,11 @@
+import { describeOversize } from '../core/model/oversize.ts';
 import { Unreadable } from '../core/model/raw.ts';
 import type { HandedFile } from '../worker/protocol.ts';
 
-/** A copy in memory: the file on disk may change or go while it is in use. Throws `Unreadable` when it is already gone. */
+/** A copy in memory: the file on disk may change or go while it is in use. Throws `Unreadable` when it is already gone, or too large. */
 export async function holdFile({ name, data }: HandedFile): Promise<HandedFile> {
+  const sentence = describeOversize(data.size, name);
+  if (sentence !== undefined) throw new Unreadable(sentence);
   try {
     return { name, data: new Blob([await data.arrayBuffer()]) };
   } catch {

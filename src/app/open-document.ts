@@ -1,12 +1,18 @@
+import type { AnswerPlan } from '../core/answers/plan-answers.ts';
+import type { AnswerSheet } from '../core/answers/read-answers.ts';
+import { itemOfRow } from '../core/caching/in-order.ts';
 import type { ListOptions } from '../core/intake/build-list.ts';
 import { type ColumnChoices, NO_CHOICES } from '../core/intake/columns.ts';
 import { headingKey } from '../core/intake/heading-set.ts';
 import type { AuditedList } from '../core/model/audited.ts';
 import type { Catalogue } from '../core/model/fastener.ts';
-import type { TextReading } from '../core/model/raw.ts';
+import { type TextReading, Unreadable } from '../core/model/raw.ts';
 import type { ShopSettings } from '../core/model/shop.ts';
+import type { ReadBack } from '../core/readback/read-back.ts';
 import { type OnProgress, Refused, type WorkerClient } from '../worker/client.ts';
-import type { CellEdit, HandedFile, Requests } from '../worker/protocol.ts';
+import type { CellEdit, HandedFile } from '../worker/protocol.ts';
+import { areForAnotherList, isForOpenList, sayAnotherList } from './answers.ts';
+import { usersFiles, withPartEdits } from './catalogue-files.ts';
 import { hasChoices } from './column-choices.ts';
 import { recallColumns, rememberColumns } from './column-memory.ts';
 import { deedOfTakenOver, sayTakenOver } from './deeds.ts';
@@ -17,6 +23,7 @@ import {
   type Deed,
   type History,
   NO_HISTORY,
+  type PartsChange,
   pressOrderAfter,
 } from './history.ts';
 import { cellsAfter, type KeptFields, NOTHING_KEPT, type OpenWork, type Project } from './project.ts';
@@ -101,34 +108,67 @@ export class OpenDocument {
     this.#store.set({ work: null });
   }
 
-  /** Reads a list in a fresh worker and shows it. */
-  async open(file: HandedFile, options: ListOptions, reading: TextReading = {}): Promise<void> {
+  /**
+   * Reads a list in a fresh worker and shows it. With `looks`, a question sheet that has come back leaves the open list where it is:
+   * what its answers would fill in is shown, and so it is for answers in the list's own workbook.
+   */
+  async open(file: HandedFile, options: ListOptions, reading: TextReading = {}, looks = false): Promise<void> {
     await this.#catalogueTurn;
     const catalogues = await this.#orDemo(this.#catalogueFiles);
     const { shop } = this.#store.state;
     const remembered = recallColumns(this.#around.memory);
+    let own: AnswerSheet | null = null;
     await this.#openInFreshWorker(file.name, async (worker, onProgress) => {
+      const sheet = looks ? (await worker.ask('answers', { list: file, reading }, onProgress)).sheet : null;
+      if (sheet && (await this.#showAnswers(file, sheet))) return null;
+      if (sheet && sheet.answered.length > 0) own = sheet;
       const ask = { list: file, options, reading, catalogues, shop, remembered };
       const answer = await worker.ask('open', ask, onProgress);
       return () => {
         this.#takeOver(file, options, reading, answer.columns);
         this.#setHistory(NO_HISTORY);
         this.#show(answer.list, answer.catalogues);
-        this.#takeConcessions(answer.taken);
+        this.#takeBack(answer.back);
         const columnsBy = hasChoices(answer.columns) ? 'memory' : null;
         this.#store.set({ view: 'list', columnsBy, filter: new Set(), focus: null, search: '', selectedRow: null });
       };
     });
+    if (own) await this.#showOwnAnswers(file, own);
   }
 
-  /** What was accepted before an export stands again when the workbook comes back: as a step that can be taken back, and told. */
-  #takeConcessions({ concessions, lost }: Requests['open']['answer']['taken']): void {
+  /** Shows what the answers of a file would fill into the open list; false for a file that is to be opened as a list. */
+  async #showAnswers(file: HandedFile, sheet: AnswerSheet): Promise<boolean> {
+    if (!isForOpenList(file.name, sheet, this.#worker !== null)) return false;
+    const plans = await this.#planAnswers(sheet, false);
+    if (!areForAnotherList(plans)) {
+      this.#store.set({ dialog: { kind: 'answers', file, plans, isList: !sheet.isAlone } });
+      return true;
+    }
+    if (sheet.isAlone) throw new Unreadable(sayAnotherList(file.name));
+    return false;
+  }
+
+  /** Answers in the list's own workbook are shown while there is anything to fill in. */
+  async #showOwnAnswers(file: HandedFile, sheet: AnswerSheet): Promise<void> {
+    const plans = await this.#planAnswers(sheet, true);
+    if (plans.some(({ cells }) => cells.length > 0))
+      this.#store.set({ dialog: { kind: 'answers', file, plans, isList: false } });
+  }
+
+  async #planAnswers({ answered }: AnswerSheet, areOwn: boolean): Promise<readonly AnswerPlan[]> {
+    return (await this.#worker?.ask('planAnswers', { answered, areOwn }))?.plans ?? [];
+  }
+
+  /** What was accepted before an export stands again when the workbook comes back, as a step that can be taken back; what came is told. */
+  #takeBack(back: ReadBack): void {
+    const { concessions, changes, notices } = back;
+    this.#store.set({ changesBefore: changes });
     if (concessions.length > 0) {
       const step = { ...deedOfTakenOver(concessions), when: new Date().toISOString(), by: this.#store.state.userName };
       this.#setHistory(addStep(NO_HISTORY, step));
     }
-    const text = sayTakenOver(concessions, lost);
-    if (text !== '') this.#store.set({ message: { kind: lost > 0 ? 'error' : 'done', text } });
+    const text = sayTakenOver(back);
+    if (text !== '') this.#store.set({ message: { kind: notices.length > 0 ? 'error' : 'done', text } });
   }
 
   /** Opens kept work: list, edits, undo and redo as they were. */
@@ -148,21 +188,23 @@ export class OpenDocument {
         const columnsBy = hasChoices(answer.columns) ? 'user' : null;
         const filter = new Set(project.filter);
         this.#store.set({ view: 'list', columnsBy, shop, filter, focus: null, search: '', selectedRow, message });
+        this.#store.set({ changesBefore: answer.back.changes });
         this.#setHistory({ done: steps, undone });
       };
     });
   }
 
-  /** Opens something in a worker of its own; `open` asks for what it needs and gives back how to take it over. */
+  /** Opens something in a worker of its own; `open` asks for what it needs and gives back how to take it over, or null to leave what is open. */
   async #openInFreshWorker(
     name: string,
-    open: (worker: WorkerClient, onProgress: OnProgress) => Promise<() => void>,
+    open: (worker: WorkerClient, onProgress: OnProgress) => Promise<(() => void) | null>,
   ): Promise<void> {
     this.#opening?.stop();
     const worker = this.#around.startWorker();
     this.#opening = worker;
     try {
       const takeOver = await open(worker, this.progress(`Opening ${name}`));
+      if (!takeOver) return;
       this.#worker?.stop();
       this.#worker = worker;
       takeOver();
@@ -188,27 +230,60 @@ export class OpenDocument {
 
   /** One change of the catalogues after the other: each is made to those that the one before has left. */
   useCatalogues(change: (loaded: readonly HandedFile[]) => readonly HandedFile[]): Promise<void> {
-    this.#catalogueTurn = this.#catalogueTurn.then(() => this.#judgeByCatalogues(change(this.#catalogueFiles)));
-    return this.#catalogueTurn;
+    return this.#inCatalogueTurn(() => this.guard(() => this.#judgeByCatalogues(change(this.#catalogueFiles))));
+  }
+
+  #inCatalogueTurn(work: () => Promise<void>): Promise<void> {
+    const done = this.#catalogueTurn.then(work);
+    this.#catalogueTurn = done.catch(() => {});
+    return done;
   }
 
   async #judgeByCatalogues(files: readonly HandedFile[]): Promise<void> {
-    await this.guard(async () => {
-      const catalogues = await this.#orDemo(files);
-      const worker = this.#worker ?? this.#around.startWorker();
-      try {
-        const answer = await worker.ask('catalogues', { catalogues }, this.progress('Judging by the catalogue'));
-        if (answer.list) this.#show(answer.list, answer.catalogues);
-        else this.#store.set({ catalogues: answer.catalogues });
-        this.#catalogueFiles = files;
-      } finally {
-        if (worker !== this.#worker) worker.stop();
-      }
+    const catalogues = await this.#orDemo(files);
+    await this.#withWorker(async (worker) => {
+      const answer = await worker.ask('catalogues', { catalogues }, this.progress('Judging by the catalogue'));
+      if (answer.list) this.#show(answer.list, answer.catalogues);
+      else this.#store.set({ catalogues: answer.catalogues });
+      this.#catalogueFiles = usersFiles(files);
     });
   }
 
+  /** Edits of a catalogue that is not loaded any more have gone with it: the step is passed over. */
+  async #editParts(change: PartsChange): Promise<void> {
+    const loaded = await this.#orDemo(this.#catalogueFiles);
+    if (loaded.some(({ name }) => name === change.catalogue))
+      await this.#judgeByCatalogues(withPartEdits(loaded, change));
+  }
+
+  /** The files of the catalogues in their order of rank; that of the demo catalogue where it stands in. */
+  async catalogueFiles(): Promise<readonly HandedFile[]> {
+    await this.#catalogueTurn;
+    return this.#orDemo(this.#catalogueFiles);
+  }
+
+  /** Whether the user has loaded no catalogue. */
+  get isDemoStandingIn(): boolean {
+    return this.#catalogueFiles.every(({ standsIn }) => standsIn === true);
+  }
+
+  /** A catalogue as the bytes of a table. */
+  async writeCatalogue(catalogue: Catalogue): Promise<Uint8Array> {
+    return this.#withWorker(async (worker) => (await worker.ask('catalogueFile', { catalogue })).bytes);
+  }
+
+  /** The worker of the open list, or one for this errand alone. */
+  async #withWorker<T>(work: (worker: WorkerClient) => Promise<T>): Promise<T> {
+    const worker = this.#worker ?? this.#around.startWorker();
+    try {
+      return await work(worker);
+    } finally {
+      if (worker !== this.#worker) worker.stop();
+    }
+  }
+
   async #orDemo(files: readonly HandedFile[]): Promise<readonly HandedFile[]> {
-    return files.length > 0 ? files : [await this.#around.fetchDemo('catalogue')];
+    return files.length > 0 ? files : [{ ...(await this.#around.fetchDemo('catalogue')), standsIn: true }];
   }
 
   /** One step after the other: each is made from what the one before has left. A step for a list that is gone is dropped. */
@@ -223,17 +298,18 @@ export class OpenDocument {
   /** Does something as one step that can be taken back. */
   async do(deed: Deed): Promise<void> {
     const step = { ...deed, when: new Date().toISOString(), by: this.#store.state.userName };
-    await this.replay(deed.after, addStep(this.#history, step));
+    await this.replay(deed.after, addStep(this.#history, step), sayNotDone(deed));
   }
 
-  /** Makes a change and puts the history that goes with it in place. */
-  async replay(change: Change, history: History): Promise<void> {
+  /** Makes a change and puts the history that goes with it in place. `ifNot`: what the user is told besides where it cannot be made. */
+  async replay(change: Change, history: History, ifNot = ''): Promise<void> {
     await this.guard(async () => {
       if ('cells' in change) await this.#edit(change.cells);
       else if ('columns' in change) await this.#readColumns(change.columns);
+      else if ('parts' in change) await this.#inCatalogueTurn(() => this.#editParts(change.parts));
       else if ('shop' in change) await this.judgeBy({ ...change.shop, units: this.#store.state.shop.units });
       this.#setHistory(history);
-    });
+    }, ifNot);
   }
 
   /** Judges by other settings. */
@@ -261,7 +337,7 @@ export class OpenDocument {
     this.#history = history;
     const [undoName, redoName] = [history.done.at(-1)?.name ?? null, history.undone.at(-1)?.name ?? null];
     const concessions = concessionsAfter(history);
-    const rows = withConceded(this.#store.state.rows, concessions);
+    const rows = withConceded(this.#store.state.rows, concessions, this.#store.state.concessions);
     const pressOrder = pressOrderAfter(history);
     this.#store.set({ history, concessions, pressOrder, rows, undoName, redoName });
   }
@@ -273,30 +349,38 @@ export class OpenDocument {
 
   /** Shows that something is under way; the answer reports how far it is. */
   progress(what: string): OnProgress {
-    this.#store.set({ work: { what, phase: 'reading', share: 0 } });
-    return (phase, share) => this.#store.set({ work: { what, phase, share } });
+    const canCancel = this.#opening !== null;
+    this.#store.set({ work: { what, phase: 'reading', share: 0, canCancel } });
+    return (phase, share) => this.#store.set({ work: { what, phase, share, canCancel } });
   }
 
-  /** Runs one piece of work; a refusal becomes a sentence on screen and changes nothing else. */
-  async guard(work: () => Promise<void>): Promise<void> {
+  /** Runs one piece of work; a refusal becomes a sentence on screen and changes nothing else. `ifNot` is said behind it. */
+  async guard(work: () => Promise<void>, ifNot = ''): Promise<void> {
     try {
       await work();
     } catch (error) {
       const cancelled = error instanceof Refused && error.message === 'Cancelled.';
       const text = error instanceof Error ? error.message : String(error);
-      if (!cancelled) this.#store.set({ message: { kind: 'error', text } });
+      if (!cancelled) this.#store.set({ message: { kind: 'error', text: `${text} ${ifNot}`.trim() } });
     } finally {
       if (this.#store.state.work) this.#store.set({ work: null });
     }
   }
-  /** Sets the cells that do not hold their text yet, as one step. */
-  async editCells(cells: readonly CellEdit[], name: string): Promise<void> {
-    const texts = new Map(this.#store.state.rows.map(({ row, cells: own }) => [row, own]));
-    const after = cells.filter(({ row, column, text }) => texts.has(row) && (texts.get(row)?.[column] ?? '') !== text);
-    if (after.length === 0) return;
-    const before = after.map(({ row, column }) => ({ row, column, text: texts.get(row)?.[column] ?? '' }));
-    await this.do({ name, after: { cells: after }, before: { cells: before } });
+  /** Sets the cells that do not hold their text yet, as one step; one with something to tell is made even without a cell. */
+  async editCells(cells: readonly CellEdit[], name: string, told?: Deed['told']): Promise<void> {
+    const { rows } = this.#store.state;
+    const textIn = ({ row, column }: CellEdit) => itemOfRow(rows, row)?.cells[column] ?? '';
+    const after = cells.filter((cell) => itemOfRow(rows, cell.row) && textIn(cell) !== cell.text);
+    if (after.length === 0 && !told) return;
+    const before = after.map((cell) => ({ ...cell, text: textIn(cell) }));
+    await this.do({ name, after: { cells: after }, before: { cells: before }, ...(told && { told }) });
   }
+}
+
+/** What was wanted, with the text that was typed into a single cell. */
+function sayNotDone({ name, after }: Deed): string {
+  const cell = 'cells' in after && after.cells.length === 1 ? after.cells[0] : undefined;
+  return `Not done: ${name}${cell ? ` (“${cell.text}”)` : ''}.`;
 }
 
 function keyOf({ columns }: AuditedList): string {

@@ -1,8 +1,10 @@
+import { parseJson } from '../core/intake/parse-json.ts';
 import { VERDICTS } from '../core/model/outcome.ts';
 import { TEXT_ENCODINGS, Unreadable } from '../core/model/raw.ts';
 import type { HandedFile } from '../worker/protocol.ts';
 import { parseBase64 } from './base64.ts';
 import { type Fields, Misfit, type Read, readFields, readListOf, readOneOf, readText, without } from './json-fields.ts';
+import { readPartEdits } from './parse-part-edits.ts';
 import { readColumns, readRow, readShop, readStep } from './parse-steps.ts';
 import { PROJECT_APP, PROJECT_VERSION, type Project, type ProjectOptions } from './project.ts';
 
@@ -33,7 +35,7 @@ export async function isProject({ name, data }: HandedFile): Promise<boolean> {
 }
 
 function parseTop(text: string, file: string): Fields {
-  const top = parseJson(text, file);
+  const top = parseOr(text, file);
   if (typeof top !== 'object' || top === null || (top as Fields).app !== PROJECT_APP) {
     throw new Unreadable(
       `“${file}” is no project of this app: open a list (CSV or XLSX), or a file that Save project has written.`,
@@ -49,11 +51,13 @@ function parseTop(text: string, file: string): Fields {
   return top as Fields;
 }
 
-function parseJson(text: string, file: string): unknown {
+function parseOr(text: string, file: string): unknown {
   try {
-    return JSON.parse(text.replace(/^\uFEFF/, ''));
+    return parseJson(text.replace(/^\uFEFF/, ''));
   } catch (error) {
-    const at = /position (\d+)/.exec(error instanceof Error ? error.message : '')?.[1] ?? text.length;
+    const said = error instanceof Error ? error.message : '';
+    if (said.includes('within each other')) throw new Unreadable(damaged(file, `it holds ${said}`));
+    const at = /position (\d+)/.exec(said)?.[1] ?? text.length;
     throw new Unreadable(damaged(file, `its text breaks off or is garbled at character ${at} of ${text.length}`));
   }
 }
@@ -67,7 +71,7 @@ function readProject(top: Fields, held: ProjectFiles | undefined): Project {
   return {
     savedAt: top.savedAt === undefined ? '' : readText(top.savedAt, 'savedAt'),
     list: held?.list ?? readHeldFile(top.list, 'list'),
-    catalogues: held?.catalogues ?? readListOf(readHeldFile)(top.catalogues, 'catalogues'),
+    catalogues: held?.catalogues ?? readListOf(readCatalogueFile)(top.catalogues, 'catalogues'),
     shop: readShop(top.shop ?? {}, 'shop'),
     options: readOptions(options),
     steps: readListOf(readStep)(top.steps, 'steps'),
@@ -85,6 +89,15 @@ const readHeldFile: Read<HandedFile> = (value, path) => {
   const bytes = parseBase64(readText(bytesBase64, `${path}.bytesBase64`));
   if (!bytes) throw new Misfit(`${path}.bytesBase64`, 'base64', bytesBase64);
   return { ...named, name, data: new Blob([bytes]) };
+};
+
+const readCatalogueFile: Read<HandedFile> = (value, path) => {
+  const { edits, standsIn } = readFields(value, path);
+  return {
+    ...readHeldFile(value, path),
+    ...(edits !== undefined && { edits: readPartEdits(edits, `${path}.edits`) }),
+    ...(standsIn !== undefined && { standsIn: standsIn === true }),
+  };
 };
 
 function readOptions({ sheet, headerRow, roles, units, encoding, delimiter }: Fields): ProjectOptions {

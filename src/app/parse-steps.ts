@@ -1,5 +1,6 @@
 import type { ColumnChoices } from '../core/intake/columns.ts';
 import { findSettingFault, SETTING_KEYS } from '../core/intake/shop-settings.ts';
+import type { ChangeDetail } from '../core/model/change-record.ts';
 import type { Concession } from '../core/model/concession.ts';
 import { type LengthUnit, ROLES } from '../core/model/list.ts';
 import { DEFAULT_SHOP, type ShopSettings } from '../core/model/shop.ts';
@@ -16,6 +17,7 @@ import {
   readText,
   readWhole,
 } from './json-fields.ts';
+import { readParts } from './parse-part-edits.ts';
 
 /** As many rows and columns as a sheet of a workbook may have. */
 export const readRow = readWhole(1, 1_048_576);
@@ -31,6 +33,8 @@ export const readStep: Read<Step> = (value, path) => {
     before: readChange(step.before, `${path}.before`),
     when: readText(step.when ?? '', `${path}.when`),
     by: readText(step.by ?? '', `${path}.by`),
+    ...(step.isTakenOver !== undefined && { isTakenOver: step.isTakenOver === true }),
+    ...(step.told !== undefined && { told: readListOf(readDetail)(step.told, `${path}.told`) }),
   };
 };
 
@@ -70,6 +74,17 @@ const readCell: Read<CellEdit> = (value, path) => {
   };
 };
 
+const readDetail: Read<ChangeDetail> = (value, path) => {
+  const detail = readFields(value, path);
+  return {
+    ...detail,
+    row: detail.row === null ? null : readRow(detail.row, `${path}.row`),
+    where: readText(detail.where, `${path}.where`),
+    before: readText(detail.before, `${path}.before`),
+    after: readText(detail.after, `${path}.after`),
+  };
+};
+
 const readConcession: Read<Concession> = (value, path) => {
   const given = readFields(value, path);
   const text = (key: 'rule' | 'says' | 'facts' | 'reason' | 'by' | 'date') => readText(given[key], `${path}.${key}`);
@@ -93,4 +108,5 @@ const CHANGES: Readonly<Record<string, Read<unknown>>> = {
   shop: readShop,
   concessions: readListOf(readConcession),
   pressOrder: readListOf(readRow),
+  parts: readParts,
 };

@@ -70,9 +70,22 @@ export async function showProject(project: Project): Promise<string> {
   return `${JSON.stringify({ ...frame(project), list, catalogues }, null, 1)}\n`;
 }
 
-/** The project without list and catalogues, for a place that holds these beside it. */
+/**
+ * The project without list and catalogues, for a place that holds these beside it. It is asked for after every change, so the text of
+ * each step is made once.
+ */
 export function showProjectAlone(project: Project): string {
-  return JSON.stringify(frame(project));
+  const { steps, undone, ...others } = frame(project);
+  const list = (all: readonly Step[]) => `[${all.map(showStep).join(',')}]`;
+  return `${JSON.stringify(others).slice(0, -1)},"steps":${list(project.steps)},"undone":${list(project.undone)}}`;
+}
+
+const shownSteps = new WeakMap<Step, string>();
+
+function showStep(step: Step): string {
+  const text = shownSteps.get(step) ?? JSON.stringify(step);
+  shownSteps.set(step, text);
+  return text;
 }
 
 /** The texts that steps have left in cells: the last of each. */

@@ -3,7 +3,7 @@ import type { PressPanel } from '../core/rollup/press.ts';
 import { forgetOrder, moveStep, type PressOrder } from '../core/rollup/press-order.ts';
 import { headingOf, type Question, questionKey } from '../core/rollup/questions.ts';
 import type { ExportHow, ReportAsk } from '../worker/protocol.ts';
-import { toChangeRecords } from './change-records.ts';
+import { changesToTell } from './change-records.ts';
 import type { OpenDocument } from './open-document.ts';
 import { outputName } from './output-name.ts';
 import type { View } from './state.ts';
@@ -98,8 +98,8 @@ export class Reports {
     const { worker } = this.#document;
     if (!list || !worker) return;
     await this.#document.guard(async () => {
-      const { concessions, history, pressOrder } = this.#store.state;
-      const work = { concessions, changes: toChangeRecords(history, list.columns), pressOrder };
+      const { concessions, pressOrder } = this.#store.state;
+      const work = { concessions, changes: changesToTell(this.#store.state), pressOrder };
       const ask = { date: this.#around.today(), work, how, escapes };
       const { bytes, refused } = await worker.ask('export', ask, this.#document.progress('Writing the file'));
       const name = exportName(list.file, refused === undefined ? how : 'new');

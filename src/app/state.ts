@@ -1,12 +1,16 @@
+import type { AnswerPlan } from '../core/answers/plan-answers.ts';
+import { exchangeRows, itemOfRow } from '../core/caching/in-order.ts';
 import { describeConceded } from '../core/concede/describe.ts';
 import type { AuditedLine, AuditedList, Totals } from '../core/model/audited.ts';
+import type { ChangeRecord } from '../core/model/change-record.ts';
 import type { Concession } from '../core/model/concession.ts';
 import type { Catalogue } from '../core/model/fastener.ts';
 import type { OtherRow } from '../core/model/list.ts';
 import type { Verdict } from '../core/model/outcome.ts';
 import { DEFAULT_SHOP, type ShopSettings } from '../core/model/shop.ts';
 import type { PressOrder } from '../core/rollup/press-order.ts';
-import type { Phase, Rollups, RowState } from '../worker/protocol.ts';
+import type { HandedFile, Phase, Rollups, RowState } from '../worker/protocol.ts';
+import type { ComparedState } from './compare-deeds.ts';
 import { type History, NO_HISTORY } from './history.ts';
 import type { ShelfEntry } from './shelf.ts';
 
@@ -17,6 +21,7 @@ export type View =
   | 'press'
   | 'questions'
   | 'changes'
+  | 'compare'
   | 'catalogue'
   | 'settings'
   | 'rules'
@@ -27,6 +32,8 @@ export interface Work {
   readonly what: string;
   readonly phase: Phase;
   readonly share: number;
+  /** It can be given up: what was there before stays. */
+  readonly canCancel: boolean;
 }
 
 /** A sentence for the user; `error` stays until dismissed. */
@@ -39,7 +46,15 @@ export interface Message {
 export type Dialog =
   | { readonly kind: 'swap'; readonly partNumber: string; readonly rows: readonly number[] }
   | { readonly kind: 'bulk'; readonly rows: readonly number[] }
-  | { readonly kind: 'concede'; readonly row: number; readonly rule: string };
+  | {
+      readonly kind: 'answers';
+      readonly file: HandedFile;
+      readonly plans: readonly AnswerPlan[];
+      /** The file is also a list, and may have been meant as one. */
+      readonly isList: boolean;
+    }
+  | { readonly kind: 'concede'; readonly row: number; readonly rule: string }
+  | { readonly kind: 'help' };
 
 /** One row on screen in file order. */
 export type GridRow = {
@@ -86,12 +101,16 @@ export interface AppState {
   readonly dialog: Dialog | null;
   /** The steps that were made and taken back. */
   readonly history: History;
+  /** What was changed before the list was opened, as its workbook says, oldest first. */
+  readonly changesBefore: readonly ChangeRecord[];
   /** What was accepted as it is, as the steps have left it. */
   readonly concessions: readonly Concession[];
   /** The order in which the user presses, as the steps have left it. */
   readonly pressOrder: PressOrder;
   /** What the list came to when a view last asked, and which list that was; null before that. */
   readonly rollups: (Rollups & { readonly list: AuditedList }) | null;
+  /** The comparison with an earlier list; null while none is chosen. */
+  readonly compared: ComparedState | null;
   /** Questions that are not asked, by their keys. */
   readonly leftOut: ReadonlySet<string>;
   /** The name that steps and concessions are signed with; may be empty. */
@@ -118,9 +137,11 @@ export const EMPTY_STATE: AppState = {
   update: null,
   dialog: null,
   history: NO_HISTORY,
+  changesBefore: [],
   concessions: [],
   pressOrder: [],
   rollups: null,
+  compared: null,
   leftOut: new Set(),
   userName: '',
   undoName: null,
@@ -129,15 +150,25 @@ export const EMPTY_STATE: AppState = {
 
 /** Fasteners and other rows of a list woven together in file order. */
 export function weaveRows({ lines, others }: Pick<AuditedList, 'lines' | 'others'>): readonly GridRow[] {
-  const rows: GridRow[] = [
-    ...lines.map((line) => ({ row: line.row, cells: line.line.cells, line })),
-    ...others.map((other) => ({ row: other.row, cells: other.cells, other })),
-  ];
-  return rows.sort((a, b) => a.row - b.row);
+  const rows: GridRow[] = lines.map((line) => ({ row: line.row, cells: line.line.cells, line }));
+  for (const other of others) rows.push({ row: other.row, cells: other.cells, other });
+  return others.length > 0 ? rows.sort((a, b) => a.row - b.row) : rows;
 }
 
-/** The rows with what was accepted of them; a row for which nothing has changed comes out as the same object. */
-export function withConceded(rows: readonly GridRow[], concessions: readonly Concession[]): readonly GridRow[] {
+/** The rows with what was accepted of them, where that has changed since `before`; every other row comes out as the same object. */
+export function withConceded(
+  rows: readonly GridRow[],
+  concessions: readonly Concession[],
+  before: readonly Concession[] = [],
+): readonly GridRow[] {
+  if (concessions === before) return rows;
+  const concerned = new Set([...before, ...concessions].map(({ row }) => row));
+  const found = [...concerned].flatMap((row) => itemOfRow(rows, row) ?? []);
+  return exchangeRows(rows, new Map(concedeRows(found, concessions).map((row) => [row.row, row])));
+}
+
+function concedeRows(rows: readonly GridRow[], concessions: readonly Concession[]): readonly GridRow[] {
+  if (concessions.length === 0 && rows.every(({ conceded }) => conceded === undefined)) return rows;
   const byRow = new Map<number, Concession[]>();
   for (const concession of concessions) byRow.set(concession.row, [...(byRow.get(concession.row) ?? []), concession]);
   return rows.map((row) => {
@@ -150,15 +181,28 @@ export function withConceded(rows: readonly GridRow[], concessions: readonly Con
 
 /** The state with some rows judged anew. */
 export function withRows(state: AppState, changed: readonly RowState[], totals: Totals): Partial<AppState> {
-  const states = new Map<number, GridRow>(
-    changed.map((row) =>
-      'line' in row
-        ? [row.line.row, { row: row.line.row, cells: row.line.line.cells, line: row.line }]
-        : [row.other.row, { row: row.other.row, cells: row.other.cells, other: row.other }],
-    ),
-  );
-  const rows = state.rows.map((row) => states.get(row.row) ?? row);
-  const lines = rows.flatMap(({ line }) => line ?? []);
-  const others = rows.flatMap(({ other }) => other ?? []);
-  return { rows, list: state.list && { ...state.list, lines, others, totals } };
+  const { list, concessions } = state;
+  const lines = changed.flatMap((row) => ('line' in row ? row.line : []));
+  const others = changed.flatMap((row) => ('other' in row ? row.other : []));
+  const now = concedeRows(weaveRows({ lines, others }), concessions);
+  return {
+    rows: exchangeRows(state.rows, new Map(now.map((row) => [row.row, row]))),
+    list: list && {
+      ...list,
+      lines: exchangeRows(
+        list.lines,
+        inPlace(now, ({ line }) => line),
+      ),
+      others: exchangeRows(
+        list.others,
+        inPlace(now, ({ other }) => other),
+      ),
+      totals,
+    },
+  };
+}
+
+/** What stands in each row now; null where it is something else. */
+function inPlace<Item>(rows: readonly GridRow[], pick: (row: GridRow) => Item | undefined): Map<number, Item | null> {
+  return new Map(rows.map((row) => [row.row, pick(row) ?? null]));
 }

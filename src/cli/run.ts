@@ -1,4 +1,4 @@
-import { readFileSync, writeFileSync } from 'node:fs';
+import { writeFileSync } from 'node:fs';
 import { basename, extname } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { auditFile, createBasis } from '../core/audit.ts';
@@ -6,18 +6,19 @@ import type { PartIndex } from '../core/catalogue/find-part.ts';
 import { importCatalogue } from '../core/catalogue/import.ts';
 import { compareLists } from '../core/compare/compare-lists.ts';
 import { compareReport } from '../core/compare/compare-report.ts';
-import { readConcessions } from '../core/concede/read-back.ts';
 import { parseShopSettings } from '../core/intake/shop-settings.ts';
 import type { AuditedList } from '../core/model/audited.ts';
-import { NO_WORK, type WorkRecord } from '../core/model/change-record.ts';
+import type { WorkRecord } from '../core/model/change-record.ts';
 import type { Concession } from '../core/model/concession.ts';
 import { type RawFile, Unreadable } from '../core/model/raw.ts';
 import { DEFAULT_SHOP } from '../core/model/shop.ts';
+import { holdsConcessions, readBack } from '../core/readback/read-back.ts';
 import type { Report } from '../core/rollup/report.ts';
 import { readFile } from '../io/read-file.ts';
 import type { CsvOptions } from '../io/write/csv-rows.ts';
 import { type Arguments, parseArguments, USAGE } from './arguments.ts';
 import { compareText } from './compare-text.ts';
+import { readBytes } from './read-bytes.ts';
 import { reportText } from './report-text.ts';
 import { showSources } from './show-sources.ts';
 import { showTable } from './show-table.ts';
@@ -75,10 +76,11 @@ function audit(given: Arguments, { error }: Streams): Judged {
   const list = auditFile(raw, basis, given.sheet ? { sheet: given.sheet } : {});
   const withoutRemedies = { ...basis, findRemedies: () => [] };
   const before = rawBefore && auditFile(rawBefore, withoutRemedies, sheetIn(rawBefore, given.sheet));
-  const { concessions, lost } = readConcessions(raw, list);
-  if (lost > 0) error(`${list.file}, sheet Concessions: ${lost} could not be placed on a row and are left out.\n`);
-  const acceptedBefore = rawBefore && before ? readConcessions(rawBefore, before).concessions : [];
-  return { list, parts: basis.parts, before, work: { ...NO_WORK, concessions }, acceptedBefore };
+  const { concessions, changes, notices } = readBack(raw, list);
+  for (const notice of notices) error(`${list.file}: ${notice}\n`);
+  const acceptedBefore = rawBefore && before ? readBack(rawBefore, before).concessions : [];
+  const work = { concessions, changes, hadConcessions: holdsConcessions(raw, list.sheet) };
+  return { list, parts: basis.parts, before, work, acceptedBefore };
 }
 
 /** The sheet named counts for the earlier revision too, where that has one of the name. */
@@ -119,7 +121,7 @@ async function workbookFor(
   const annotated =
     /^\.(?:xlsm|xltx|xltm)$/.test(ending) && ending !== extname(out ?? '').toLowerCase()
       ? { refused: `Only a name ending in ${ending} keeps it as it is.` }
-      : await annotateWorkbook(bytesOf(file ?? ''), list, date, parts, work, compared);
+      : await annotateWorkbook(readBytes(file ?? ''), list, date, parts, work, compared);
   if ('bytes' in annotated) return annotated.bytes;
   error(`A new workbook was written, because ${list.file} could not be written into: ${annotated.refused}\n`);
   return writeWorkbook(list, date, parts, work, compared);
@@ -143,19 +145,11 @@ function isReached({ failOn }: Arguments, { totals }: AuditedList): boolean {
 }
 
 function rawFile(file: string): RawFile {
-  return readFile(bytesOf(file), basename(file));
-}
-
-function bytesOf(file: string): Uint8Array {
-  try {
-    return readFileSync(file);
-  } catch {
-    throw new Unreadable(`“${file}” cannot be opened: check the name and that it may be read.`);
-  }
+  return readFile(readBytes(file), basename(file));
 }
 
 function textOf(file: string): string {
-  return new TextDecoder().decode(bytesOf(file));
+  return new TextDecoder().decode(readBytes(file));
 }
 
 function save(file: string, content: string | Uint8Array): void {

@@ -32,7 +32,7 @@ function summary(list: AuditedList): readonly string[] {
 
 function layOut(rows: readonly (readonly string[])[]): readonly string[] {
   const widths = (rows[0] ?? []).map((_, column) =>
-    Math.min(WIDEST, Math.max(...rows.map((row) => row[column]?.length ?? 0))),
+    rows.reduce((widest, row) => Math.min(WIDEST, Math.max(widest, row[column]?.length ?? 0)), 0),
   );
   return rows.map((row) =>
     row

@@ -1,8 +1,10 @@
+import { describeOversize } from '../core/model/oversize.ts';
 import { type RawFile, Unreadable } from '../core/model/raw.ts';
 import { decodeText } from './csv/decode.ts';
 import { readCsv } from './csv/read-csv.ts';
+import { LARGEST_TEXT } from './limits.ts';
 import type { ReadOptions } from './options.ts';
-import { describeOversizeText, describeUnreadableBytes, describeUnreadableText } from './sniff.ts';
+import { describeUnreadableBytes, describeUnreadableText } from './sniff.ts';
 import { readXlsx } from './xlsx/read-xlsx.ts';
 import { isZip } from './xlsx/zip.ts';
 
@@ -11,9 +13,10 @@ import { isZip } from './xlsx/zip.ts';
  * @throws Unreadable with one sentence that says what is wrong with which file, and what to do.
  */
 export function readFile(bytes: Uint8Array, file: string, options: ReadOptions = {}): RawFile {
+  refuse(describeOversize(bytes.length, file));
   refuse(describeUnreadableBytes(bytes, file));
   if (isZip(bytes)) return readXlsx(bytes, file, options);
-  refuse(describeOversizeText(bytes, file));
+  refuse(describeOversize(bytes.length, file, LARGEST_TEXT));
   const decoded = decodeText(bytes, file, options.encoding);
   refuse(describeUnreadableText(decoded.text, file));
   return readCsv(decoded, file, options);

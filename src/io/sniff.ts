@@ -10,7 +10,6 @@ const PACKED = [
 const LARGEST_LOCK_FILE = 200;
 /** So many characters that do not fit the encoding are forgiven however short the text. */
 const FEW_MISFITS = 8;
-const LARGEST_TEXT = 100 * 1024 * 1024;
 const SNIFFED_CHARACTERS = 4096;
 
 /** One sentence for bytes that can hold no list, whatever the file is called; nothing when they may. */
@@ -24,12 +23,6 @@ export function describeUnreadableBytes(bytes: Uint8Array, file: string): string
   }
   if (OLD_CONTAINER.every((byte, at) => bytes[at] === byte)) return describeOldContainer(bytes, file);
   return undefined;
-}
-
-/** One sentence for more text than a list can need. */
-export function describeOversizeText(bytes: Uint8Array, file: string): string | undefined {
-  if (bytes.length <= LARGEST_TEXT) return undefined;
-  return `‘${file}’ is larger than ${LARGEST_TEXT / 1024 / 1024} MB, which no list needs; choose the file with your list.`;
 }
 
 /** One sentence for text that is no delimited list; nothing when it may be one. */

@@ -4,7 +4,7 @@ import type { Commands } from '../app/commands.ts';
 import type { View } from '../app/state.ts';
 import type { Store } from '../app/store.ts';
 import type { ShopSettings } from '../core/model/shop.ts';
-import { LEFT, LOADERS, RIGHT, showView } from './app-views.ts';
+import { LEFT, RIGHT, showView } from './app-views.ts';
 import './export-menu.ts';
 import type { ExportEvent } from './export-menu.ts';
 import './first-screen.ts';
@@ -13,8 +13,10 @@ import { openDialog } from './open-dialog.ts';
 import { LISTS_AND_PROJECTS, pickFiles } from './pick-files.ts';
 import { StoreController } from './store-controller.ts';
 import { shared } from './styles.ts';
+import { takeDropped } from './take-dropped.ts';
+import { ViewLoader } from './view-loader.ts';
 
-const PHASES = { reading: 'reading', judging: 'judging rows', writing: 'writing' } as const;
+const PHASES = { reading: 'reading', judging: 'judging rows', comparing: 'comparing', writing: 'writing' } as const;
 
 /** The whole page: views across the top, the view itself, messages and progress. Files can be dropped anywhere. */
 export class AppRoot extends LitElement {
@@ -23,7 +25,7 @@ export class AppRoot extends LitElement {
   store!: Store;
   commands!: Commands;
   autosave!: Autosave;
-  readonly #loaded = new Set<View>();
+  readonly #views = new ViewLoader(this, (text) => this.store.set({ message: { kind: 'error', text } }));
 
   static override styles = [
     shared,
@@ -87,7 +89,7 @@ export class AppRoot extends LitElement {
         min-height: 0;
       }
       main.over::after {
-        content: 'Drop to open';
+        content: attr(data-drop);
         position: absolute;
         inset: 8px;
         z-index: 5;
@@ -127,6 +129,13 @@ export class AppRoot extends LitElement {
         width: 240px;
         accent-color: var(--blue);
       }
+      /* A low window, as at 200 %: the page as a whole scrolls, so that what is asked for gets all of it. */
+      @media (max-height: 600px) {
+        :host {
+          height: auto;
+          min-height: 100vh;
+        }
+      }
       @media print {
         :host {
           display: block;
@@ -162,6 +171,7 @@ export class AppRoot extends LitElement {
         <div class="actions">
         <button class="button" @click=${this.#pickList}>Open list</button>
         <button class="button" ?disabled=${!list} title="List, edits, undo and settings in one file" @click=${() => this.commands.saveProject()}>Save project</button>
+        <button class="button" title="Verdicts, checks, keys (F1)" @click=${this.#openHelp}>Help</button>
         <export-menu ?disabled=${!list} .inPlace=${(list?.sheets.length ?? 0) > 0}
           @export-list=${({ detail }: ExportEvent) => this.commands.reports.exportList(detail)}
           @print-findings=${() => this.commands.reports.printFindings()}></export-menu>
@@ -177,7 +187,7 @@ export class AppRoot extends LitElement {
         ${
           work
             ? html`<div class="work"><span>${work.what}: ${PHASES[work.phase]}</span><progress max="1" .value=${work.share} aria-label=${work.what}></progress>
-          <button class="button" @click=${() => this.commands.cancel()}>Cancel</button></div>`
+          ${work.canCancel ? html`<button class="button" @click=${() => this.commands.cancel()}>Cancel</button>` : ''}</div>`
             : ''
         }
         ${
@@ -187,11 +197,11 @@ export class AppRoot extends LitElement {
             : ''
         }
       </div>
-      <main class=${this.over ? 'over' : ''} @dragover=${this.#dragOver} @dragleave=${this.#dragLeave} @drop=${this.#drop}
+      <main class=${this.over ? 'over' : ''} data-drop=${view === 'compare' ? 'Drop to compare' : 'Drop to open'} @dragover=${this.#dragOver} @dragleave=${this.#dragLeave} @drop=${this.#drop}
         @continue-list=${({ detail }: CustomEvent<string>) => this.autosave.continueWith(detail)}
-        @drop-list=${({ detail }: CustomEvent<string>) => this.autosave.drop(detail)}
-        @open-list=${this.#pickList} @open-demo=${() => this.commands.openDemo()} @load-catalogue=${this.#pickCatalogue}
-        @remove-catalogue=${({ detail }: CustomEvent<number>) => this.commands.removeCatalogue(detail)}
+        @drop-list=${({ detail }: CustomEvent<string>) => this.autosave.drop(detail)} @show-kept=${() => this.autosave.showKept()}
+        @compare-kept=${({ detail }: CustomEvent<string>) => this.commands.comparing.withKept(() => this.autosave.lookAt(detail))} @open-list=${this.#pickList} @open-demo=${() => this.commands.openDemo()} @load-catalogue=${this.#pickCatalogue}
+        @open-help=${this.#openHelp}
         @set-shop=${({ detail }: CustomEvent<ShopSettings>) => this.commands.setShop(detail)}>${this.#view()}</main>
       ${dialog ? openDialog(dialog, this.store, this.commands) : ''}
     `;
@@ -200,23 +210,15 @@ export class AppRoot extends LitElement {
   #view(): TemplateResult {
     const { view, list, shelf } = this.store.state;
     if (view === 'list' && !list) return html`<first-screen ?over=${this.over} .kept=${shelf}></first-screen>`;
-    if (!this.#isLoaded(view)) return html``;
+    if (!this.#views.isLoaded(view)) return html`<p class="page soft" role="status">Loading…</p>`;
     return showView(this.store, this.commands);
-  }
-
-  /** Views are fetched when first asked for; until one is there, nothing stands in its place. */
-  #isLoaded(view: View): boolean {
-    if (this.#loaded.has(view)) return true;
-    LOADERS[view]().then(() => {
-      this.#loaded.add(view);
-      this.requestUpdate();
-    });
-    return false;
   }
 
   #tab([view, name]: readonly [View, string], current: View): TemplateResult {
     return html`<button aria-current=${view === current ? 'page' : nothing} @click=${() => this.commands.show(view)}>${name}</button>`;
   }
+
+  readonly #openHelp = () => this.commands.openDialog({ kind: 'help' });
 
   readonly #pickList = async () => {
     const [file] = await pickFiles(false, LISTS_AND_PROJECTS);
@@ -225,7 +227,7 @@ export class AppRoot extends LitElement {
 
   readonly #pickCatalogue = async () => {
     const files = await pickFiles(true);
-    if (files.length > 0) await this.commands.addCatalogues(files.map((file) => ({ name: file.name, data: file })));
+    if (files.length > 0) await this.commands.catalogues.add(files.map((file) => ({ name: file.name, data: file })));
   };
 
   readonly #dragOver = (event: DragEvent) => {
@@ -240,10 +242,7 @@ export class AppRoot extends LitElement {
   readonly #drop = async (event: DragEvent) => {
     event.preventDefault();
     this.over = false;
-    const files = [...(event.dataTransfer?.files ?? [])].map((file) => ({ name: file.name, data: file }));
-    const isProject = /\.json$/i.test(files[0]?.name ?? '');
-    if (this.store.state.view === 'catalogue' && !isProject) await this.commands.addCatalogues(files);
-    else if (files[0]) await this.commands.openFile(files[0]);
+    await takeDropped(event, this.store.state.view, this.commands);
   };
 }
 

@@ -10,6 +10,7 @@ export const LEFT: readonly (readonly [View, string])[] = [
   ['press', 'Press sheet'],
   ['questions', 'Questions'],
   ['changes', 'Changes'],
+  ['compare', 'Compare'],
 ];
 /** Tabs that are there without a list. */
 export const RIGHT: readonly (readonly [View, string])[] = [
@@ -25,6 +26,7 @@ export const LOADERS: Readonly<Record<View, () => Promise<unknown>>> = {
   press: () => import('./press-view.ts'),
   questions: () => import('./questions-view.ts'),
   changes: () => import('./changes-view.ts'),
+  compare: () => import('./compare-view.ts'),
   catalogue: () => import('./catalogue-view.ts'),
   settings: () => import('./settings-view.ts'),
   rules: () => import('./rules-view.ts'),
@@ -33,7 +35,7 @@ export const LOADERS: Readonly<Record<View, () => Promise<unknown>>> = {
 
 /** The view that the state asks for, once it has been fetched. */
 export function showView(store: Store, commands: Commands): TemplateResult {
-  const { view, catalogues, shop, openRule } = store.state;
+  const { view, shop, openRule } = store.state;
   switch (view) {
     case 'list':
       return html`<list-view .store=${store} .commands=${commands}></list-view>`;
@@ -45,8 +47,10 @@ export function showView(store: Store, commands: Commands): TemplateResult {
       return html`<questions-view view .store=${store} .commands=${commands}></questions-view>`;
     case 'changes':
       return html`<changes-view .store=${store} .commands=${commands}></changes-view>`;
+    case 'compare':
+      return html`<compare-view view .store=${store} .commands=${commands}></compare-view>`;
     case 'catalogue':
-      return html`<catalogue-view .catalogues=${catalogues} units=${shop.units}></catalogue-view>`;
+      return html`<catalogue-view .store=${store} .commands=${commands}></catalogue-view>`;
     case 'settings':
       return html`<settings-view .shop=${shop}></settings-view>`;
     case 'rules':

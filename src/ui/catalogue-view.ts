@@ -1,138 +1,192 @@
-import { css, html, LitElement, type TemplateResult } from 'lit';
-import type { Catalogue, Fastener } from '../core/model/fastener.ts';
-import type { LengthUnit } from '../core/model/list.ts';
-import { showValue } from '../core/say/show-value.ts';
+import { html, type TemplateResult } from 'lit';
+import {
+  ANY_PART,
+  choicesOf,
+  findParts,
+  isEdited,
+  type ListedPart,
+  listParts,
+  type PartQuery,
+  stockOf,
+} from '../app/find-parts.ts';
+import { partKey } from '../core/catalogue/part-key.ts';
+import type { Catalogue } from '../core/model/fastener.ts';
+import './catalogue/catalogue-ranks.ts';
+import { catalogueViewStyles } from './catalogue/catalogue-view-styles.ts';
+import './catalogue/part-panel.ts';
+import { showField } from './catalogue/show-field.ts';
+import { undoButtons } from './report-parts.ts';
+import { StoreElement } from './store-element.ts';
 import { shared } from './styles.ts';
 
-const MOST_SHOWN = 200;
+/** As many parts are put on the page at a time. */
+const STEP = 200;
 
-/** The loaded catalogues in their order of rank: what is in them, what could not be used, and how to load another. */
-export class CatalogueView extends LitElement {
-  static override properties = { catalogues: { attribute: false }, units: { type: String }, wanted: { state: true } };
-  declare catalogues: readonly Catalogue[];
-  declare units: LengthUnit;
-  declare wanted: string;
+/** The part that is shown in full: one of a catalogue, or a new one. */
+type Opened = { readonly partNumber: string; readonly position: number } | 'new' | null;
 
-  static override styles = [
-    shared,
-    css`
-      :host {
-        display: block;
-        height: 100%;
-        overflow: auto;
-      }
-      .head {
-        display: flex;
-        flex-wrap: wrap;
-        justify-content: space-between;
-        gap: 12px;
-        margin-bottom: 12px;
-      }
-      section {
-        margin-top: 24px;
-      }
-      h3 {
-        display: flex;
-        justify-content: space-between;
-        gap: 12px;
-        font-size: var(--reading);
-      }
-      .number {
-        text-align: right;
-      }
-      .problems {
-        margin: 8px 0 0;
-        color: var(--fails);
-      }
-    `,
-  ];
+/** Every part of every loaded catalogue: search, one part in full, edits, import problems, order of rank. */
+export class CatalogueView extends StoreElement {
+  static override properties = { query: { state: true }, most: { state: true }, opened: { state: true } };
+  declare query: PartQuery;
+  declare most: number;
+  declare opened: Opened;
+  #catalogues: readonly Catalogue[] = [];
+  #parts: readonly ListedPart[] = [];
+
+  static override styles = [shared, catalogueViewStyles];
 
   constructor() {
     super();
-    this.catalogues = [];
-    this.units = 'mm';
-    this.wanted = '';
+    this.query = ANY_PART;
+    this.most = STEP;
+    this.opened = null;
   }
 
-  override render() {
-    return html`<div class="page">
-      <div class="head">
-        <div>
-          <h2>Catalogue</h2>
-          <p class="soft">What each part needs comes from here and from nowhere else. A part in two catalogues is taken from the upper one.</p>
-        </div>
-        <div>
-          <input class="field" type="search" placeholder="Find a part" aria-label="Find a part" @input=${this.#find} />
-          <button class="button main" @click=${() => this.#ask('load-catalogue')}>Load catalogue…</button>
+  override render(): TemplateResult {
+    const { catalogues, shop, work } = this.store.state;
+    return html`
+      <div class="scroll" @open-part=${this.#open}>
+        <div class="page">
+          <div class="head">
+            <div>
+              <h2>Catalogue</h2>
+              <p class="soft">What each part needs comes from here and from nowhere else. A part in two catalogues is taken from the upper one.
+                ${this.commands.catalogues.isDemoStandingIn ? 'The demo catalogue is used until you load one of your own (CSV or XLSX, one fastener a row); drop files anywhere on this page.' : ''}</p>
+            </div>
+            <div class="buttons">
+              ${undoButtons(this.store.state, this.commands)}
+              <button class="button" ?disabled=${catalogues.length === 0} @click=${this.#add}>Add a part…</button>
+              <button class="button main" @click=${this.#load}>Load catalogue…</button>
+            </div>
+          </div>
+          ${
+            catalogues.length === 0
+              ? html`<p class="none soft" role="status">${work ? 'Reading the catalogue…' : 'No catalogue could be read: load one of your own.'}</p>`
+              : html`<catalogue-ranks .catalogues=${catalogues} .commands=${this.commands}></catalogue-ranks>
+                ${this.#filters()} ${this.#table(findParts(this.#parts, this.query))}`
+          }
         </div>
       </div>
-      ${this.catalogues.length === 0 ? html`<p class="soft">The demo catalogue is used until you load one of your own (CSV or XLSX, one fastener a row).</p>` : ''}
-      ${this.catalogues.map((catalogue, position) => this.#catalogue(catalogue, position))}
+      ${
+        this.opened
+          ? html`<aside class="panel" aria-label="Part">
+        <part-panel .listed=${this.#openedPart()} .catalogues=${catalogues} .commands=${this.commands} units=${shop.units}
+          @close-part=${this.#close} @open-part=${this.#open}></part-panel>
+      </aside>`
+          : ''
+      }
+    `;
+  }
+
+  /** A part that is gone (taken out, its catalogue removed) closes its panel. */
+  protected override willUpdate(): void {
+    const { catalogues } = this.store.state;
+    if (catalogues === this.#catalogues) return;
+    this.#catalogues = catalogues;
+    this.#parts = listParts(catalogues);
+    if (this.opened !== 'new' && !this.#openedPart()) this.opened = null;
+  }
+
+  #openedPart(): ListedPart | null {
+    const { opened } = this;
+    if (opened === null || opened === 'new') return null;
+    const isIt = ({ part, position }: ListedPart) =>
+      position === opened.position && partKey(part.partNumber) === partKey(opened.partNumber);
+    return this.#parts.find(isIt) ?? null;
+  }
+
+  #filters(): TemplateResult {
+    const { kinds, threads } = choicesOf(this.#parts);
+    const { query } = this;
+    return html`<div class="filters" role="search" aria-label="Find a part">
+      <label>Find <input class="field" type="search" placeholder="Number, kind, thread, material, supplier" aria-label="Find a part" .value=${query.text} @input=${this.#find} /></label>
+      ${this.#choice('Kind', 'kind', kinds)} ${this.#choice('Thread', 'thread', threads)}
+      ${this.#choice('Stock', 'stock', ['stocked', 'not stocked', 'not said'])}
+      <label class="check"><input type="checkbox" .checked=${query.isEdited} @change=${this.#onlyEdited} /> Edited here</label>
     </div>`;
   }
 
-  #catalogue(catalogue: Catalogue, position: number): TemplateResult {
-    const { name, demo, fasteners, problems } = catalogue;
-    const wanted = this.wanted.toLowerCase();
-    const found = fasteners.filter((part) =>
-      `${part.partNumber} ${part.kind} ${part.thread}`.toLowerCase().includes(wanted),
-    );
-    return html`<section>
-      <h3>
-        <span>${name}${demo ? ' · demo: invented, not for production' : ''} · ${fasteners.length} parts</span>
-        ${demo ? '' : html`<button class="link small" @click=${() => this.#ask('remove-catalogue', position)}>Remove</button>`}
-      </h3>
-      ${problems.length > 0 ? html`<ul class="problems">${problems.map(({ row, column, text }) => html`<li>Row ${row}${column ? `, ${column}` : ''}: ${text}</li>`)}</ul>` : ''}
+  #choice(name: string, key: 'kind' | 'thread' | 'stock', choices: readonly string[]): TemplateResult {
+    const choose = ({ target }: Event) => this.#ask({ [key]: (target as HTMLSelectElement).value });
+    return html`<label>${name}
+      <select class="field" @change=${choose}>
+        ${['', ...choices].map((one) => html`<option value=${one} .selected=${one === this.query[key]}>${one || 'any'}</option>`)}
+      </select>
+    </label>`;
+  }
+
+  #table(found: readonly ListedPart[]): TemplateResult {
+    const all = this.#parts.length;
+    const { units } = this.store.state.shop;
+    if (found.length === 0)
+      return html`<p class="none soft" role="status">${all === 0 ? 'No parts in these catalogues.' : html`No part answers to this search. <button class="link" @click=${() => this.#ask(ANY_PART)}>Show all ${all} parts</button>`}</p>`;
+    const shown = found.slice(0, this.most);
+    return html`
+      <p class="soft small" role="status">${found.length === all ? `${all} parts` : `${found.length} of ${all} parts`}</p>
       <table>
         <thead>
           <tr>
             <th scope="col">Part</th><th scope="col">Kind</th><th scope="col">Thread</th><th scope="col">Material</th>
-            <th scope="col" class="number">Min. sheet (${this.units})</th><th scope="col" class="number">Hole (${this.units})</th>
-            <th scope="col" class="number">Edge (${this.units})</th><th scope="col">Stock</th>
+            <th scope="col" class="number">Minimum sheet (${units})</th><th scope="col" class="number">Hole (${units})</th>
+            <th scope="col" class="number">Edge (${units})</th><th scope="col">Stock</th>
+            ${this.#catalogues.length > 1 ? html`<th scope="col">Catalogue</th>` : ''}
           </tr>
         </thead>
-        <tbody>${found.slice(0, MOST_SHOWN).map((part) => this.#part(part))}</tbody>
+        <tbody>${shown.map((one) => this.#row(one))}</tbody>
       </table>
-      ${found.length > MOST_SHOWN ? html`<p class="soft">${found.length - MOST_SHOWN} more: narrow the search.</p>` : ''}
-    </section>`;
+      ${
+        found.length > shown.length
+          ? html`<p class="more"><button class="button" @click=${() => (this.most += STEP)}>Show more</button><span class="soft">${shown.length} of ${found.length} shown</span></p>`
+          : ''
+      }
+    `;
   }
 
-  #part({
-    partNumber,
-    kind,
-    thread,
-    material,
-    sheetMinMm,
-    holeMm,
-    edgeMm,
-    stocked,
-    supersededBy,
-  }: Fastener): TemplateResult {
-    const stock = supersededBy
-      ? `superseded by ${supersededBy}`
-      : stocked === null
-        ? ''
-        : stocked.yes
-          ? (stocked.quantity ?? 'yes')
-          : 'no';
-    return html`<tr>
-      <td>${partNumber}</td><td>${kind}</td><td>${thread}</td><td>${material.text}</td>
-      <td class="number">${this.#length(sheetMinMm)}</td><td class="number">${this.#length(holeMm)}</td>
-      <td class="number">${this.#length(edgeMm)}</td><td>${stock}</td>
+  #row({ part, position, takenFrom }: ListedPart): TemplateResult {
+    const { units } = this.store.state.shop;
+    const { opened } = this;
+    const isOpen =
+      opened !== null && opened !== 'new' && opened.position === position && opened.partNumber === part.partNumber;
+    const size = (field: 'sheetMinMm' | 'holeMm' | 'edgeMm') =>
+      showField(part, field, units).replace(/ (?:mm|in)$/, '');
+    const stock = part.supersededBy
+      ? `superseded by ${part.supersededBy}`
+      : part.stocked
+        ? (part.stocked.quantity ?? stockOf(part))
+        : '';
+    return html`<tr class="${isOpen ? 'open' : ''} ${takenFrom ? 'shadowed' : ''}">
+      <td>
+        <button class="link" aria-expanded=${isOpen} @click=${() => (this.opened = { partNumber: part.partNumber, position })}>${part.partNumber}</button>
+        ${isEdited(part) ? html`<span class="edited small">${part.origin.row === 0 ? 'added here' : 'edited here'}</span>` : ''}
+      </td>
+      <td>${part.kind}</td><td>${part.thread}</td><td>${part.material.text}</td>
+      <td class="number">${size('sheetMinMm')}</td><td class="number">${size('holeMm')}</td><td class="number">${size('edgeMm')}</td><td>${stock}</td>
+      ${this.#catalogues.length > 1 ? html`<td class="small">${this.#catalogues[position]?.name}${takenFrom ? ', not used' : ''}</td>` : ''}
     </tr>`;
   }
 
-  #length(mm: number | null): string {
-    return mm === null ? '–' : showValue('lengthMm', mm, this.units);
+  #ask(change: Partial<PartQuery>): void {
+    this.query = { ...this.query, ...change };
+    this.most = STEP;
   }
 
-  readonly #find = ({ target }: Event) => {
-    this.wanted = (target as HTMLInputElement).value;
+  readonly #find = ({ target }: Event) => this.#ask({ text: (target as HTMLInputElement).value });
+  readonly #onlyEdited = ({ target }: Event) => this.#ask({ isEdited: (target as HTMLInputElement).checked });
+  readonly #load = () => this.dispatchEvent(new CustomEvent('load-catalogue', { bubbles: true, composed: true }));
+  readonly #add = () => {
+    this.opened = 'new';
   };
-
-  #ask(what: string, detail?: number): void {
-    this.dispatchEvent(new CustomEvent(what, { detail, bubbles: true, composed: true }));
-  }
+  readonly #open = ({ detail }: CustomEvent<{ partNumber: string; position: number }>) => {
+    this.opened = detail;
+  };
+  /** The focus goes back to the part in the table, so that nobody starts again at the top. */
+  readonly #close = async () => {
+    const button = this.renderRoot.querySelector<HTMLElement>('[aria-expanded=true]');
+    this.opened = null;
+    await this.updateComplete;
+    button?.focus();
+  };
 }
 
 customElements.define('catalogue-view', CatalogueView);

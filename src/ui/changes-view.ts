@@ -48,9 +48,11 @@ export class ChangesView extends StoreElement {
         color: var(--soft);
         text-decoration: line-through;
       }
-      .undone .tag {
+      .tag {
         display: inline-block;
         margin-left: 8px;
+      }
+      .undone .tag {
         text-decoration: none;
       }
       table {
@@ -62,6 +64,9 @@ export class ChangesView extends StoreElement {
       }
       .number {
         width: 64px;
+      }
+      th:nth-child(n + 3) {
+        width: 24%;
       }
       .empty {
         margin-top: 40px;
@@ -77,13 +82,13 @@ export class ChangesView extends StoreElement {
   ];
 
   override render(): TemplateResult {
-    const { history, list, userName } = this.store.state;
-    const records = [...toChangeRecords(history, list?.columns ?? [])].reverse();
+    const { history, changesBefore, list, userName } = this.store.state;
+    const records = [...changesBefore, ...toChangeRecords(history, list?.columns ?? [])].reverse();
     return html`<div class="page">
       <div class="top">
         <div>
           <h2>Changes</h2>
-          <p class="soft">What was changed in this list and in the settings since it was opened, the latest first. Goes into the exported workbook.</p>
+          <p class="soft">What was changed in this list and in the settings, the latest first; “earlier” is what its workbook tells of the time before it was opened here. Goes into the exported workbook.</p>
         </div>
         <label class="soft">Signed by <input class="field" placeholder="your name" autocomplete="name" .value=${userName} @change=${this.#sign} /></label>
       </div>
@@ -91,11 +96,11 @@ export class ChangesView extends StoreElement {
     </div>`;
   }
 
-  #step({ when, by, what, undone, details }: ChangeRecord): TemplateResult {
+  #step({ when, by, what, undone, earlier, details }: ChangeRecord): TemplateResult {
     return html`<details class=${undone ? 'undone' : ''} ?open=${details.length <= MOST_OPEN}>
       <summary>
         <span class="small soft">${showTime(when)}</span><span class="small soft">${by || 'no name'}</span>
-        <div><span>${what}</span>${undone ? html`<i class="tag small soft">undone</i>` : ''}</div>
+        <div><span>${what}</span>${undone ? html`<i class="tag small soft">undone</i>` : ''}${earlier ? html`<i class="tag small soft">earlier</i>` : ''}</div>
       </summary>
       <table>
         <thead><tr><th scope="col" class="number">Row</th><th scope="col">Where</th><th scope="col">Before</th><th scope="col">After</th></tr></thead>

@@ -9,6 +9,8 @@ import { distinct } from '../core/rollup/group-by.ts';
 import { footOf } from '../core/rollup/report.ts';
 import { describeNumbers, describeRemedies, describeSheet, describeSources } from '../core/say/describe.ts';
 import { SAFETY_SHORT, SAFETY_WORDS } from '../core/say/safety.ts';
+import { drawingStyles } from './pictures/drawing-styles.ts';
+import { printedPictureStyles, printedPictures } from './pictures/printed-pictures.ts';
 import { PrintPage } from './print-page.ts';
 import { demoMark, verdictWord } from './report-parts.ts';
 import { reportStyles } from './report-styles.ts';
@@ -27,6 +29,8 @@ export class FindingsPage extends StoreElement {
   static override styles = [
     shared,
     reportStyles,
+    drawingStyles,
+    printedPictureStyles,
     css`
       .page {
         max-width: 1280px;
@@ -109,6 +113,10 @@ export class FindingsPage extends StoreElement {
         </div>
       </div>
       ${open.length === 0 ? html`<p class="empty">Every row holds.</p>` : findingsTable(open, state)}
+      ${printedPictures(
+        open.flatMap(({ line }) => line ?? []),
+        state,
+      )}
       ${basisSection(list, this.commands.reports.today)}
       <div class="words">${SAFETY_WORDS.map((words) => html`<p>${words}</p>`)}</div>
     </div>`;

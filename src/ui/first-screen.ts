@@ -86,14 +86,15 @@ export class FirstScreen extends LitElement {
           <button class="button main" @click=${() => this.#ask('open-list')}>Open list…</button>
           <button class="button" @click=${() => this.#ask('open-demo')}>Try the demo list</button>
         </div>
-        <p class="soft">Reads CSV and XLSX, in mm, inches or gauge. The list stays on this computer.</p>
+        <p class="soft">Reads CSV and XLSX, in mm, inches or gauge. The list stays on this computer.
+          <button class="link" @click=${() => this.#ask('open-help')}>What is checked, and what is not</button></p>
       </section>
       ${this.kept.length > 0 ? html`<saved-lists .entries=${this.kept}></saved-lists>` : ''}
       <footer>${SAFETY_WORDS.join(' ')}</footer>
     `;
   }
 
-  #ask(what: 'open-list' | 'open-demo'): void {
+  #ask(what: 'open-list' | 'open-demo' | 'open-help'): void {
     this.dispatchEvent(new CustomEvent(what, { bubbles: true, composed: true }));
   }
 }

@@ -1,6 +1,7 @@
 import { css, html } from 'lit';
 import { findUnclearUnit } from '../app/column-choices.ts';
 import type { AppState } from '../app/state.ts';
+import { itemOfRow } from '../core/caching/in-order.ts';
 import { SAFETY_SHORT } from '../core/say/safety.ts';
 import type { CellEditEvent, CellsEditEvent, ListGrid } from './grid/list-grid.ts';
 import './grid/list-grid.ts';
@@ -109,6 +110,17 @@ export class ListView extends StoreElement {
           background: var(--paper);
         }
       }
+      @media (max-height: 600px) {
+        :host {
+          height: auto;
+          grid-template-rows: auto min(400px, 90vh) auto;
+        }
+        .panel {
+          position: fixed;
+          inset: 0 0 0 auto;
+          z-index: 3;
+        }
+      }
     `,
   ];
 
@@ -120,7 +132,7 @@ export class ListView extends StoreElement {
   override render() {
     const state = this.store.state;
     const { list, rows, filter, search, selectedRow } = state;
-    const line = rows.find(({ row }) => row === selectedRow)?.line ?? null;
+    const line = selectedRow === null ? null : (itemOfRow(rows, selectedRow)?.line ?? null);
     return html`
       <div class="top">
         <read-line .list=${list} .columnsBy=${state.columnsBy} ?losesEdits=${state.undoName !== null}
@@ -134,7 +146,7 @@ export class ListView extends StoreElement {
         line
           ? html`<aside class="panel" aria-label="Row ${line.row}">
               <div class="grip" title="Drag to resize" @pointerdown=${this.#resize}></div>
-              <row-panel tabindex="-1" .line=${line} .list=${list} .concessions=${state.concessions} .commands=${this.commands} units=${state.shop.units} @choose-row=${this.#choose} @open-rule=${this.#openRule}></row-panel>
+              <row-panel tabindex="-1" .line=${line} .list=${list} .catalogues=${state.catalogues} .concessions=${state.concessions} .commands=${this.commands} units=${state.shop.units} @choose-row=${this.#choose} @open-rule=${this.#openRule}></row-panel>
             </aside>`
           : this.#overview(state)
       }

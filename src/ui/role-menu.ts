@@ -3,6 +3,7 @@ import type { ColumnChoice } from '../app/column-choices.ts';
 import { ROLE_NAMES, UNIT_NAMES } from '../app/role-names.ts';
 import { isSizeRole } from '../core/intake/size-spans.ts';
 import type { Column, LengthUnit, Role } from '../core/model/list.ts';
+import { helpForColumn } from './grid/column-help.ts';
 import { shared } from './styles.ts';
 
 /** The user says what a column means. */
@@ -54,6 +55,12 @@ export class RoleMenu extends LitElement {
       .units button {
         width: calc(50% - 4px);
       }
+      .about {
+        margin-bottom: 4px;
+        padding: 2px 8px 6px;
+        border-bottom: 1px solid var(--line);
+        color: var(--soft);
+      }
       .title {
         padding: 4px 8px 2px;
         color: var(--soft);
@@ -95,13 +102,17 @@ export class RoleMenu extends LitElement {
   override render() {
     const { column } = this;
     if (!column) return html``;
-    return html`<div role="menu" tabindex="-1" aria-label="What this column means" @keydown=${this.#key} @focusout=${this.#leave}>
+    return html`<div role="menu" tabindex="-1" aria-label="What this column means" aria-describedby="about" @keydown=${this.#key} @focusout=${this.#leave}>
+      <p class="about" id="about">${helpForColumn(column)}</p>
       <div class="meanings">${MEANINGS.map(([title, roles]) => this.#group(title, roles, column))}</div>
       ${isSizeRole(column.role) ? this.#units(column) : ''}
     </div>`;
   }
 
+  /** A menu that would go beyond the foot of the window is hung higher. */
   protected override firstUpdated(): void {
+    const beyond = this.getBoundingClientRect().bottom + 8 - innerHeight;
+    if (beyond > 0) this.style.top = `${Math.max(8, this.getBoundingClientRect().top - beyond)}px`;
     const items = this.#items();
     (items.find((item) => item.ariaChecked === 'true') ?? items[0])?.focus();
   }

@@ -1,5 +1,5 @@
 import { css, html, LitElement } from 'lit';
-import type { AuditedLine } from '../core/model/audited.ts';
+import type { AuditedLine, FastenerSummary } from '../core/model/audited.ts';
 import type { LengthUnit } from '../core/model/list.ts';
 import type { TakenFrom } from '../core/model/sheet.ts';
 import { describeHole, describeMargin } from '../core/say/describe.ts';
@@ -57,7 +57,7 @@ export class RowFacts extends LitElement {
     const thickness = line.thickness.text || (line.material.thicknessText ?? '');
     const margin = describeMargin(audited);
     return [
-      ['Part', line.partNumber, fastener?.partNumber ?? 'not on file'],
+      ['Part', line.partNumber, fastener ? describePart(fastener) : 'not on file'],
       ['Sheet metal', asListed(line.material.text, line.material.takenFrom), sheet?.name || 'not known'],
       ['Thickness', asListed(thickness, line.thickness.takenFrom), this.#thickness(audited)],
       ['Hole', line.hole.text, this.#against(line.hole.mm, describeHole(requires, this.units))],
@@ -80,6 +80,14 @@ export class RowFacts extends LitElement {
   #length(mm: number | null | undefined): string {
     return mm === null || mm === undefined ? '' : showValue('lengthMm', mm, this.units);
   }
+}
+
+/** The part on file, and what of it is the user's own. */
+function describePart({ partNumber, edited }: FastenerSummary): string {
+  if (!edited) return partNumber;
+  return edited === 'added'
+    ? `${partNumber} (added to the catalogue here)`
+    : `${partNumber} (edited in the catalogue here: ${edited})`;
 }
 
 /** The cell's own text, or from where an empty one was filled. */

@@ -3,6 +3,7 @@ import type { Commands } from '../app/commands.ts';
 import { describeConceded } from '../core/concede/describe.ts';
 import type { AuditedLine, AuditedList } from '../core/model/audited.ts';
 import type { Concession } from '../core/model/concession.ts';
+import type { Catalogue } from '../core/model/fastener.ts';
 import type { Finding } from '../core/model/finding.ts';
 import type { LengthUnit } from '../core/model/list.ts';
 import { describeSheet } from '../core/say/describe.ts';
@@ -15,16 +16,18 @@ import { verdictShape } from './verdict-mark.ts';
 
 const HEADLINES = { holds: 'Holds', marginal: 'Marginal', fails: 'Fails', unknown: 'Unknown' } as const;
 
-/** One row: the decision in a sentence, what would hold, what was listed beside what was understood, then every check. */
+/** One row: the decision in a sentence, what would hold, the row in pictures, what was listed beside what was understood, then every check. */
 export class RowPanel extends LitElement {
   static override properties = {
     line: { attribute: false },
     list: { attribute: false },
+    catalogues: { attribute: false },
     concessions: { attribute: false },
     units: { type: String },
   };
   declare line: AuditedLine | null;
   declare list: AuditedList | null;
+  declare catalogues: readonly Catalogue[];
   declare concessions: readonly Concession[];
   commands!: Commands;
   declare units: LengthUnit;
@@ -105,8 +108,15 @@ export class RowPanel extends LitElement {
     super();
     this.line = null;
     this.list = null;
+    this.catalogues = [];
     this.concessions = [];
     this.units = 'mm';
+  }
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    // Drawing needs the rules and tables of metals: the list is there first.
+    void import('./pictures/row-pictures.ts');
   }
 
   override render() {
@@ -115,6 +125,7 @@ export class RowPanel extends LitElement {
     return html`
       ${this.#header(line)} ${decision(line, this.concessions)}
       <remedy-list .line=${line} .list=${this.list} .commands=${this.commands}></remedy-list>
+      <row-pictures .line=${line} .list=${this.list} .catalogues=${this.catalogues} units=${this.units}></row-pictures>
       <row-facts .line=${line} units=${this.units}></row-facts>
       <section>
         <h3>Checks</h3>

@@ -3,6 +3,7 @@ const TYPES: Readonly<Record<string, string>> = {
   xlsm: 'application/vnd.ms-excel.sheet.macroEnabled.12',
   csv: 'text/csv',
   json: 'application/json',
+  svg: 'image/svg+xml',
 };
 
 /** Hands the user a file under the name given; its ending says what it is. */

@@ -144,7 +144,7 @@ export class SettingsView extends LitElement {
     const [file] = await pickFiles(false, '.json,application/json');
     if (!file) return;
     try {
-      this.#put(parseShopSettings(await file.text(), file.name));
+      this.#put(parseShopSettings(await file.slice(0, 1_000_000).text(), file.name));
     } catch (error) {
       this.refusal = { key: null, sentence: error instanceof Error ? error.message : String(error) };
     }

@@ -8,6 +8,7 @@ import { Store } from '../app/store.ts';
 import type { Surroundings } from '../app/surroundings.ts';
 import { startWorker } from '../worker/client.ts';
 import { AppRoot } from './app-root.ts';
+import { placeOf, readPageKey } from './page-keys.ts';
 import { saveFile } from './save-file.ts';
 import { keepOffline } from './updates.ts';
 
@@ -44,12 +45,11 @@ window.addEventListener('beforeunload', (event) => {
 });
 
 document.addEventListener('keydown', (event) => {
-  const typing = event.composedPath()[0] instanceof HTMLInputElement;
-  if (typing || !(event.ctrlKey || event.metaKey)) return;
-  const key = event.key.toLowerCase();
-  if (key === 'z' && !event.shiftKey) commands.undo();
-  else if (key === 'y' || (key === 'z' && event.shiftKey)) commands.redo();
-  else if (key === 's' && !event.shiftKey) commands.saveProject();
-  else return;
+  const command = readPageKey(event, placeOf(event.composedPath()));
+  if (!command) return;
   event.preventDefault();
+  if (command === 'undo') commands.undo();
+  else if (command === 'redo') commands.redo();
+  else if (command === 'save') commands.saveProject();
+  else if (!store.state.dialog) commands.openDialog({ kind: 'help' });
 });

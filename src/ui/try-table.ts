@@ -1,11 +1,8 @@
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
-import type { Totals } from '../core/model/audited.ts';
-import type { Verdict } from '../core/model/outcome.ts';
 import type { Trial, TriedRow } from '../worker/protocol.ts';
 import { shared } from './styles.ts';
-import { verdictShape } from './verdict-mark.ts';
+import { triedCounts, triedStyles, triedVerdict } from './tried-verdicts.ts';
 
-const ORDER: readonly Verdict[] = ['holds', 'marginal', 'fails', 'unknown'];
 /** More rows than anybody reads would make the dialog slow. */
 const MOST_ROWS = 400;
 
@@ -26,21 +23,10 @@ export class TryTable extends LitElement {
 
   static override styles = [
     shared,
+    triedStyles,
     css`
       :host {
         display: block;
-      }
-      .counts {
-        display: flex;
-        flex-wrap: wrap;
-        gap: 6px 20px;
-        padding: 8px 0 12px;
-        font-size: var(--reading);
-      }
-      .counts span {
-        display: inline-flex;
-        gap: 6px;
-        align-items: center;
       }
       .choose {
         display: flex;
@@ -51,13 +37,6 @@ export class TryTable extends LitElement {
         position: sticky;
         top: 0;
         background: var(--sheet);
-      }
-      .verdict {
-        display: inline-flex;
-        gap: 6px;
-        align-items: center;
-        font-weight: 600;
-        white-space: nowrap;
       }
       .number {
         text-align: right;
@@ -82,7 +61,7 @@ export class TryTable extends LitElement {
     const edited = all.rows.filter((row) => row.edited);
     const ticks = new Set(edited.map(({ row }) => row));
     const rows = [...edited, ...(now ?? all).rows.filter(({ row }) => !ticks.has(row))];
-    return html`${counts(all.before, (now ?? all).after)} ${this.#choices(all)}
+    return html`${triedCounts(all.before, (now ?? all).after)} ${this.#choices(all)}
       <table>
         <thead>
           <tr><td></td><th scope="col" class="number">Row</th><th scope="col">Part</th><th scope="col">Now</th><th scope="col">Afterwards</th><th scope="col">What decides it</th></tr>
@@ -108,8 +87,8 @@ export class TryTable extends LitElement {
       <td>${edited ? html`<input type="checkbox" aria-label="Row ${row}" .checked=${isTicked} @change=${() => this.#toggle(row)} />` : ''}</td>
       <td class="number">${row}</td>
       <td>${after?.partNumber ?? partNumber}</td>
-      <td>${verdict(before)}</td>
-      <td>${edited && !isTicked ? html`<span class="soft">stays</span>` : verdict(after ? after.after : before)}</td>
+      <td>${triedVerdict(before)}</td>
+      <td>${edited && !isTicked ? html`<span class="soft">stays</span>` : triedVerdict(after ? after.after : before)}</td>
       <td class="soft">${edited && !isTicked ? '' : (after?.decision ?? decision)}</td>
     </tr>`;
   }
@@ -127,18 +106,6 @@ export class TryTable extends LitElement {
   #send(detail: ReadonlySet<number>): void {
     this.dispatchEvent(new CustomEvent('tick-rows', { detail, bubbles: true, composed: true }));
   }
-}
-
-function counts(before: Totals, after: Totals): TemplateResult {
-  return html`<div class="counts" role="status">
-    ${ORDER.map((one) => html`<span class=${one} data-verdict=${one}>${verdictShape(one, 15)} ${one} ${before[one]}${before[one] === after[one] ? '' : html` → <b>${after[one]}</b>`}</span>`)}
-  </div>`;
-}
-
-function verdict(one: Verdict | null): TemplateResult {
-  return one
-    ? html`<span class="verdict ${one}">${verdictShape(one, 13)} ${one}</span>`
-    : html`<span class="soft">no fastener</span>`;
 }
 
 customElements.define('try-table', TryTable);

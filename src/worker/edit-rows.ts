@@ -1,10 +1,13 @@
-import { buildLine } from '../core/intake/build-line.ts';
-import { distrust, isShifted } from '../core/intake/build-list.ts';
-import { PANEL_TABLE_ROW, relateRows } from '../core/intake/relate.ts';
-import { findOther } from '../core/intake/rows.ts';
+import { itemOfRow } from '../core/caching/in-order.ts';
+import { createLineReader, type LineReader } from '../core/intake/build-line.ts';
+import { isShifted } from '../core/intake/build-list.ts';
+import { distrust } from '../core/intake/distrust.ts';
+import { PANEL_TABLE_ROW } from '../core/intake/relate.ts';
+import { type EditedRow, relateEdited } from '../core/intake/relate-edited.ts';
+import { createOtherFinder } from '../core/intake/rows.ts';
 import { withoutSide } from '../core/intake/side-table.ts';
 import type { Line } from '../core/model/line.ts';
-import type { CellFlags, HardwareList, OtherRow } from '../core/model/list.ts';
+import type { CellFlags, Column, HardwareList, OtherRow } from '../core/model/list.ts';
 import type { RawFile } from '../core/model/raw.ts';
 import type { CellEdit } from './protocol.ts';
 
@@ -31,19 +34,14 @@ export function originsOf(file: RawFile, { sheet, others, relations }: HardwareL
  * being one. A row whose cells are all as they were read is what it was.
  */
 export function withCells(list: HardwareList, origins: Origins, cells: readonly CellEdit[]): HardwareList {
-  const { relations } = list;
-  const rows = new Map<number, Line | OtherRow>([...relations.ownLines, ...list.others].map((row) => [row.row, row]));
+  const edited: EditedRow[] = [];
   for (const [row, edits] of byRow(cells)) {
-    const before = rows.get(row);
+    const before = itemOfRow(list.relations.ownLines, row) ?? itemOfRow(list.others, row);
     const origin = origins.get(row);
-    if (before && origin) rows.set(row, readAgain(origin, edits.reduce(withCell, before.cells), list));
+    if (!before || !origin) continue;
+    edited.push({ before, after: readAgain(origin, edits.reduce(withCell, before.cells), list) });
   }
-  const all = [...rows.values()].sort((a, b) => a.row - b.row);
-  return relateRows({
-    ...list,
-    others: all.filter(isOther),
-    relations: { ...relations, ownLines: all.filter(isLine) },
-  });
+  return relateEdited(list, edited);
 }
 
 function readAgain({ row, flags }: Origin, cells: readonly string[], list: HardwareList): Line | OtherRow {
@@ -51,11 +49,29 @@ function readAgain({ row, flags }: Origin, cells: readonly string[], list: Hardw
   if (isOther(row) && (row.what === 'units' || row.what === PANEL_TABLE_ROW)) return { ...row, cells };
   const { columns, reading, relations } = list;
   const unchanged = Object.entries(flags).filter(([column]) => cells[Number(column)] === row.cells[Number(column)]);
-  const raw = { number: row.row, cells, flags: Object.fromEntries(unchanged) };
-  const what = findOther(withoutSide(raw, relations.sideColumns), columns);
+  const raw = { number: row.row, cells, ...(unchanged.length > 0 && { flags: Object.fromEntries(unchanged) }) };
+  const { findOther, read } = readersFor(columns);
+  const what = findOther(withoutSide(raw, relations.sideColumns));
   if (what) return { row: row.row, cells, what };
-  const line = buildLine(raw, columns);
+  const line = read(raw);
   return reading && isShifted(raw, columns.length) ? distrust(line) : line;
+}
+
+/** Readers serve a list as long as its columns stay: many rows are read again at once, and often back and forth. */
+const known = new WeakMap<readonly Column[], Readers>();
+
+interface Readers {
+  readonly read: LineReader['read'];
+  readonly findOther: ReturnType<typeof createOtherFinder>;
+}
+
+function readersFor(columns: readonly Column[]): Readers {
+  const readers = known.get(columns) ?? {
+    read: createLineReader(columns).read,
+    findOther: createOtherFinder(columns),
+  };
+  known.set(columns, readers);
+  return readers;
 }
 
 function byRow(cells: readonly CellEdit[]): ReadonlyMap<number, readonly CellEdit[]> {
@@ -77,10 +93,6 @@ function withCell(cells: readonly string[], { column, text }: CellEdit): readonl
 function isSame(a: readonly string[], b: readonly string[]): boolean {
   const length = Math.max(a.length, b.length);
   return Array.from({ length }).every((_, index) => (a[index] ?? '') === (b[index] ?? ''));
-}
-
-function isLine(row: Line | OtherRow): row is Line {
-  return !isOther(row);
 }
 
 function isOther(row: Line | OtherRow): row is OtherRow {

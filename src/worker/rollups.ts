@@ -34,23 +34,21 @@ function reportOf(session: Session, ask: ReportAsk): Report {
   return questionsReport(audited, keptQuestions(session, ask));
 }
 
-/** The writing library is as big as the grid, so it is loaded when the first workbook is asked for. */
+/** What writes workbooks is loaded when the first is asked for. */
 async function writeBook(session: Session, ask: ReportAsk): Promise<Uint8Array> {
   const { audited } = session;
   const { parts } = session.judged.basis;
   const { writeReportWorkbook } = await import('../io/write/report-workbook.ts');
-  const { writePurchaseSheet } = await import('../io/write/purchase-sheet.ts');
-  const { writePressSheet } = await import('../io/write/press-sheet.ts');
-  const { writeQuestionsSheet } = await import('../io/write/questions-sheet.ts');
+  const { planPurchaseSheet } = await import('../io/write/purchase-sheet.ts');
+  const { planPressSheet } = await import('../io/write/press-sheet.ts');
+  const { planQuestionsSheet } = await import('../io/write/questions-sheet.ts');
   switch (ask.which) {
     case 'purchase':
-      return writeReportWorkbook('Purchase', (sheet) => writePurchaseSheet(sheet, audited, parts));
+      return writeReportWorkbook(planPurchaseSheet('Purchase', audited, parts));
     case 'press':
-      return writeReportWorkbook('Press sheet', (sheet) => writePressSheet(sheet, audited, parts, ask.pressOrder));
-    case 'questions': {
-      const questions = keptQuestions(session, ask);
-      return writeReportWorkbook('Questions', (sheet) => writeQuestionsSheet(sheet, audited, questions));
-    }
+      return writeReportWorkbook(planPressSheet('Press sheet', audited, parts, ask.pressOrder));
+    case 'questions':
+      return writeReportWorkbook(planQuestionsSheet('Questions', audited, keptQuestions(session, ask)));
   }
 }
 

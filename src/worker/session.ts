@@ -1,6 +1,15 @@
 import { createBasis } from '../core/audit.ts';
+import { exchangeBy, exchangeRows, itemOfRow } from '../core/caching/in-order.ts';
 import { importCatalogue } from '../core/catalogue/import.ts';
-import { isLeftOut, type JudgedList, judgeList, piecesInProduct, toAuditedList } from '../core/engine/audit-list.ts';
+import {
+  type Audit,
+  auditAgain,
+  auditJudged,
+  isLeftOut,
+  type JudgedList,
+  judgeList,
+  piecesInProduct,
+} from '../core/engine/audit-list.ts';
 import type { JudgedRow } from '../core/engine/judge-rows.ts';
 import { buildList, type ListOptions } from '../core/intake/build-list.ts';
 import type { ColumnChoices } from '../core/intake/columns.ts';
@@ -14,16 +23,14 @@ import type { ShopSettings } from '../core/model/shop.ts';
 import { type Origins, originsOf, withCells } from './edit-rows.ts';
 import type { CellEdit, RowState } from './protocol.ts';
 
-/** One list under audit: what was read, what the user chose and typed, every row as judged by itself, and the whole as shown. */
-export interface Session {
+/** One list under audit: what was read, what the user chose and typed, and how it is judged. */
+export interface Session extends Audit {
   readonly file: RawFile;
   readonly options: ListOptions;
   /** Every row as it was read, for going back to it. */
   readonly origins: Origins;
-  /** The last text of each cell that was edited. */
+  /** Texts put into cells, in their order; of one cell the last counts. */
   readonly edits: readonly CellEdit[];
-  readonly judged: JudgedList;
-  readonly audited: AuditedList;
 }
 
 type Progress = (share: number) => void;
@@ -40,13 +47,23 @@ export function openSession(
   onProgress: Progress,
   remembered: readonly HeadingSet[] = [],
 ): Session {
+  const { list, chosen } = readList(file, options, remembered);
+  const origins = originsOf(file, list);
+  return { file, options: chosen, origins, edits: [], ...judge(list, catalogues, shop, onProgress) };
+}
+
+/** The list in a file, and the options that it was read by: its columns as remembered for such headings, unless the options choose them. */
+export function readList(
+  file: RawFile,
+  options: ListOptions,
+  remembered: readonly HeadingSet[],
+): { readonly list: HardwareList; readonly chosen: ListOptions } {
   const found = buildList(file, options);
   const key = headingKey(found.columns.map(({ heading }) => heading));
   const fitting = options.roles || options.units ? undefined : remembered.find((set) => set.key === key);
-  const chosen = fitting ? { ...options, roles: fitting.roles, units: fitting.units } : options;
-  const list = fitting ? buildList(file, chosen) : found;
-  const origins = originsOf(file, list);
-  return { file, options: chosen, origins, edits: [], ...judge(list, catalogues, shop, onProgress) };
+  if (!fitting) return { list: found, chosen: options };
+  const chosen = { ...options, roles: fitting.roles, units: fitting.units };
+  return { list: buildList(file, chosen), chosen };
 }
 
 /** What the user chose for the columns, now or for an earlier list with the same headings. */
@@ -56,7 +73,8 @@ export function choicesOf({ options }: Session): ColumnChoices {
 
 /** The same file with other meanings and units of columns; the edits are made again in what is read. */
 export function withColumns(session: Session, { roles, units }: ColumnChoices, onProgress: Progress): Session {
-  const { file, edits, judged } = session;
+  const { file, judged } = session;
+  const edits = lastOfEach(session.edits);
   const options = { ...session.options, roles, units };
   const read = buildList(file, options);
   const origins = originsOf(file, read);
@@ -89,72 +107,73 @@ export function editCells(
   session: Session,
   cells: readonly CellEdit[],
 ): { readonly session: Session; readonly rows: readonly RowState[] } {
-  const { judged } = session;
-  const list = withCells(judged.list, session.origins, cells);
-  const known = new Set([...list.lines, ...list.others].map(({ row }) => row));
-  const touched = new Set(cells.map(({ row }) => row).filter((row) => known.has(row)));
-  const next = rejudge(judged, list, new Set([...touched, ...changedLines(judged.list, list)]));
-  const audited = toAuditedList(next, session);
+  const list = withCells(session.judged.list, session.origins, cells);
+  const touched = new Set(cells.map(({ row }) => row).filter((row) => isInList(list, row)));
+  const audit = auditAgain(session, rejudge(session.judged, list, touched));
   return {
-    session: { ...session, edits: addEdits(session.edits, cells), judged: next, audited },
-    rows: changedRows(session.audited, audited, touched),
+    session: { ...session, ...audit, edits: addEdits(session.edits, cells) },
+    rows: changedRows(session.audited, audit.audited, touched),
   };
 }
 
-/** Rows whose line or pieces have become others: edited themselves, or taking the sheet or the number of a panel that was. */
-function changedLines(before: HardwareList, after: HardwareList): readonly number[] {
-  const former = new Map(before.lines.map((line) => [line.row, line]));
-  const isSame = (line: Line) =>
-    former.get(line.row) === line && piecesInProduct(before, line) === piecesInProduct(after, line);
-  return after.lines.filter((line) => !isSame(line)).map(({ row }) => row);
+function isInList({ lines, others }: HardwareList, row: number): boolean {
+  return (itemOfRow(lines, row) ?? itemOfRow(others, row)) !== undefined;
 }
+
+/** So many edits are kept as they came; of more, only the last of each cell. */
+const MOST_EDITS = 50_000;
 
 function addEdits(before: readonly CellEdit[], cells: readonly CellEdit[]): readonly CellEdit[] {
-  return [...new Map([...before, ...cells].map((edit) => [`${edit.row} ${edit.column}`, edit])).values()];
+  const edits = [...before, ...cells];
+  return edits.length > MOST_EDITS ? lastOfEach(edits) : edits;
 }
 
-function judge(
-  list: HardwareList,
-  catalogues: readonly Catalogue[],
-  shop: ShopSettings,
-  onProgress: Progress,
-): Pick<Session, 'judged' | 'audited'> {
-  const judged = judgeList(list, createBasis(catalogues, shop), { onProgress });
-  return { judged, audited: toAuditedList(judged) };
+function lastOfEach(edits: readonly CellEdit[]): readonly CellEdit[] {
+  return [...new Map(edits.map((edit) => [`${edit.row} ${edit.column}`, edit])).values()];
 }
 
-/** Judges the touched rows anew and keeps the rest. */
-function rejudge(
-  { basis, judgeRow, rows, others }: JudgedList,
-  list: HardwareList,
-  touched: ReadonlySet<number>,
-): JudgedList {
-  const touchedLines = list.lines.filter(({ row }) => touched.has(row));
-  const newRows: JudgedRow[] = [];
-  const newOthers: OtherRow[] = list.others.filter(({ row }) => touched.has(row));
-  for (const line of touchedLines) {
+function judge(list: HardwareList, catalogues: readonly Catalogue[], shop: ShopSettings, onProgress: Progress): Audit {
+  return auditJudged(judgeList(list, createBasis(catalogues, shop), { onProgress }));
+}
+
+/** Judges the touched rows anew, and those that take another sheet or other pieces with them; keeps the rest. */
+function rejudge(judged: JudgedList, list: HardwareList, touched: ReadonlySet<number>): JudgedList {
+  const { basis, judgeRow } = judged;
+  const rows = new Map<number, JudgedRow | null>();
+  const others = new Map<number, OtherRow | null>();
+  for (const row of touched) {
+    rows.set(row, null);
+    others.set(row, itemOfRow(list.others, row) ?? null);
+  }
+  const touchedLines = [...touched].flatMap((row) => itemOfRow(list.lines, row) ?? []);
+  for (const line of new Set([...touchedLines, ...changedLines(judged.list, list)])) {
     const what = isLeftOut(line, basis.parts);
-    if (what) newOthers.push(asOther(line, what));
-    else newRows.push(judgeRow(line, piecesInProduct(list, line)));
+    rows.set(line.row, what ? null : judgeRow(line, piecesInProduct(list, line)));
+    others.set(line.row, what ? { row: line.row, cells: line.cells, what } : null);
   }
   return {
     list,
     basis,
     judgeRow,
-    rows: [...rows.filter(({ subject }) => !touched.has(subject.line.row)), ...newRows].sort(
-      (a, b) => a.subject.line.row - b.subject.line.row,
-    ),
-    others: [...others.filter(({ row }) => !touched.has(row)), ...newOthers].sort((a, b) => a.row - b.row),
+    rows: exchangeBy(judged.rows, rows, ({ subject }) => subject.line.row),
+    others: exchangeRows(judged.others, others),
   };
 }
 
-function changedRows(before: AuditedList, after: AuditedList, touched: ReadonlySet<number>): readonly RowState[] {
-  const former = new Map<number, AuditedLine>(before.lines.map((line) => [line.row, line]));
-  const lines = after.lines.filter((line) => former.get(line.row) !== line);
-  const others = after.others.filter(({ row }) => touched.has(row));
-  return [...lines.map((line) => ({ line })), ...others.map((other) => ({ other }))];
+/** Rows whose line or pieces have become others: edited themselves, or taking the sheet or the number of a panel that was. */
+function changedLines(before: HardwareList, after: HardwareList): readonly Line[] {
+  const hasPieces = before.relations.extended === after.relations.extended;
+  const isSame = (former: Line | undefined, line: Line) =>
+    former === line && (hasPieces || piecesInProduct(before, line) === piecesInProduct(after, line));
+  return after.lines.filter(
+    (line, at) => !isSame(before.lines[at], line) && !isSame(itemOfRow(before.lines, line.row), line),
+  );
 }
 
-function asOther({ row, cells }: Line, what: string): OtherRow {
-  return { row, cells, what };
+function changedRows(before: AuditedList, after: AuditedList, touched: ReadonlySet<number>): readonly RowState[] {
+  const isSame = (line: AuditedLine, at: number) =>
+    before.lines[at] === line || itemOfRow(before.lines, line.row) === line;
+  const lines = after.lines.filter((line, at) => !isSame(line, at));
+  const others = [...touched].flatMap((row) => itemOfRow(after.others, row) ?? []);
+  return [...lines.map((line) => ({ line })), ...others.map((other) => ({ other }))];
 }

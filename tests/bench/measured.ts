@@ -3,7 +3,7 @@ export interface Measured {
   readonly what: string;
   readonly medianMs: number;
   /** What `medianMs` is in where it is no time. */
-  readonly unit?: 'MB';
+  readonly unit?: 'MB' | 'kB';
   /** Over its yardstick, both from the same run on this machine; null where the time itself is what counts. */
   readonly ratio: number | null;
   /** What the ratio is taken over: "Papa.parse of the same text"; '' where there is none. */

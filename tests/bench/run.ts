@@ -2,11 +2,11 @@ import { cpus } from 'node:os';
 import type { Measured, Part } from './measured.ts';
 
 /** The parts in the order of the table; `npm run bench -- csv` runs one. */
-const parts = import.meta.glob<Part>(['./csv.ts', './read-xlsx.ts']);
+const parts = import.meta.glob<Part>(['./csv.ts', './read-xlsx.ts', './write.ts', './annotate.ts', './browser.ts']);
 const HEAD = ['what', 'median', 'ratio', 'over', 'at most', ''] as const;
 
 const asked = process.argv.slice(2);
-const names = ['csv', 'read-xlsx'];
+const names = ['csv', 'read-xlsx', 'write', 'annotate', 'browser'];
 const unknown = asked.find((name) => !names.includes(name));
 if (unknown !== undefined) throw new Error(`There is no part “${unknown}”; there are ${names.join(', ')}.`);
 
@@ -22,10 +22,10 @@ process.exit(rows.every(isMet) ? 0 : 1);
 
 function cellsOf(measured: Measured): readonly string[] {
   const { what, medianMs, unit, ratio, yardstick, target } = measured;
-  const most = target === null ? '' : ratio === null ? showMs(target) : showRatio(target);
+  const show = (value: number) => (unit === undefined ? showMs(value) : `${value.toFixed(0)} ${unit}`);
+  const most = target === null ? '' : ratio === null ? show(target) : showRatio(target);
   const verdict = target === null ? '' : isMet(measured) ? 'met' : 'NOT MET';
-  const median = unit === undefined ? showMs(medianMs) : `${medianMs.toFixed(0)} ${unit}`;
-  return [what, median, ratio === null ? '' : showRatio(ratio), yardstick, most, verdict];
+  return [what, show(medianMs), ratio === null ? '' : showRatio(ratio), yardstick, most, verdict];
 }
 
 function isMet({ medianMs, ratio, target }: Measured): boolean {

@@ -13,9 +13,9 @@ const CORE_LEVELS: readonly (readonly string[])[] = [
   ['core/intake', 'core/catalogue'],
   ['core/rules'],
   ['core/engine'],
-  ['core/concede', 'core/remedies'],
-  ['core/rollup'],
-  ['core/compare'],
+  ['core/concede', 'core/picture', 'core/remedies'],
+  ['core/readback', 'core/rollup'],
+  ['core/answers', 'core/compare'],
   ['core/audit.ts'],
 ];
 

@@ -57,9 +57,11 @@ describe.each(['light', 'dark'] as const)('nothing stands in the way, %s', (colo
     await page.locator('.ag-cell-edit-wrapper input').waitFor();
     expect(await barriers(page)).toEqual([]);
     await page.keyboard.press('Escape');
-    await heading(page, 1).getByRole('button').first().click();
-    expect(await barriers(page)).toEqual([]);
-    await page.keyboard.press('Escape');
+    for (const menu of [/^Filter, hide or freeze/, /^What .* means$/]) {
+      await heading(page, 1).getByRole('button', { name: menu }).click();
+      expect(await barriers(page)).toEqual([]);
+      await page.keyboard.press('Escape');
+    }
     await page.getByRole('button', { name: 'Export' }).click();
     expect(await barriers(page)).toEqual([]);
     await page.keyboard.press('Escape');
@@ -74,6 +76,27 @@ describe.each(['light', 'dark'] as const)('nothing stands in the way, %s', (colo
     await page.locator('overview-panel').waitFor();
     expect(await barriers(page)).toEqual([]);
   });
+
+  it('in the help, and in a part of the catalogue: shown, typed into, refused', async () => {
+    const page = await open();
+    await page.getByRole('button', { name: 'Help', exact: true }).click();
+    await page.locator('help-dialog dialog').waitFor();
+    expect(await barriers(page)).toEqual([]);
+    await page.keyboard.press('Escape');
+    await show(page, 'Catalogue');
+    await page.locator('catalogue-view tbody').getByRole('button', { name: 'NUT-M4-10-CS', exact: true }).click();
+    const part = page.locator('part-panel');
+    await part.waitFor();
+    expect(await barriers(page)).toEqual([]);
+    await part.getByRole('button', { name: 'Edit', exact: true }).click();
+    await part.getByLabel('Mounting hole', { exact: true }).fill('3');
+    await part.getByRole('button', { name: 'Save edits' }).click();
+    await part.getByRole('alert').waitFor();
+    expect(await barriers(page)).toEqual([]);
+    await part.getByRole('button', { name: 'Cancel' }).click();
+    await page.getByRole('searchbox').fill('nothing like it');
+    expect(await barriers(page)).toEqual([]);
+  }, 60_000);
 
   it('in the dialogs: setting a column, a concession, a swap', async () => {
     const page = await open();
@@ -92,7 +115,16 @@ describe.each(['light', 'dark'] as const)('nothing stands in the way, %s', (colo
     expect(await barriers(page)).toEqual([]);
   }, 60_000);
 
-  it.each(['Purchasing', 'Press sheet', 'Questions', 'Changes', 'Catalogue', 'Shop settings', 'Rules and sources'])(
+  it.each([
+    'Purchasing',
+    'Press sheet',
+    'Questions',
+    'Changes',
+    'Compare',
+    'Catalogue',
+    'Shop settings',
+    'Rules and sources',
+  ])(
     'in the view %s',
     async (view) => {
       const page = await open();

@@ -22,6 +22,8 @@ export class AppHost {
   #server: PreviewServer | null = null;
   #browser: Browser | null = null;
   #contexts: BrowserContext[] = [];
+  /** Of all pages. */
+  readonly #errors: string[] = [];
   #address = '';
   readonly #built: string;
 
@@ -43,10 +45,12 @@ export class AppHost {
     this.#browser = await launchChromium();
   }
 
+  /** Ends everything. Whatever went wrong in any page fails the file of tests, also where no test has looked. */
   async stop(): Promise<void> {
     await Promise.all(this.#contexts.map((context) => context.close()));
     await this.#browser?.close();
     await this.#server?.close();
+    if (this.#errors.length > 0) throw new Error(`A page complained: ${this.#errors.join('; ')}`);
   }
 
   /** A fresh page with the app's first screen; at a scale of 2 each of its pixels is shown as two by two. */
@@ -69,8 +73,12 @@ export class AppHost {
     const page = await context.newPage();
     const errors: string[] = [];
     const strangers: string[] = [];
-    page.on('pageerror', (error) => errors.push(error.message));
-    page.on('console', (message) => message.type() === 'error' && errors.push(message.text()));
+    const complain = (text: string) => {
+      errors.push(text);
+      this.#errors.push(text);
+    };
+    page.on('pageerror', (error) => complain(error.message));
+    page.on('console', (message) => message.type() === 'error' && complain(message.text()));
     page.on('request', (request) => {
       const url = request.url();
       if (!url.startsWith(this.#address) && !/^(data|blob):/.test(url)) strangers.push(url);

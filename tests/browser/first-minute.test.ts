@@ -41,7 +41,9 @@ describe('somebody who has never seen the app', () => {
       await drop(page, 'recorder-cabinet.xlsx', DEMO);
       await page.locator('list-grid .ag-row [col-id="verdict"]').first().waitFor();
       const judged = since();
-      await expect.poll(() => page.locator('read-line p').first().innerText()).toMatch(/\d+ rows read .*headings in row \d+/);
+      await expect
+        .poll(() => page.locator('read-line p').first().innerText())
+        .toMatch(/\d+ rows read .*headings in row \d+/);
       const failing = page.locator('list-grid .ag-row', {
         has: page.locator('[col-id="verdict"]', { hasText: 'fails' }),
       });

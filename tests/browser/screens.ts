@@ -19,7 +19,14 @@ const SCREENS: Readonly<Record<string, ((page: Page) => Promise<void>) | null>> 
   list: async () => {},
   row: (page) => cell(page, 9, 'verdict').click(),
   overview: (page) => page.getByRole('button', { name: 'Overview' }).click(),
-  heading: (page) => heading(page, 1).getByRole('button').first().click(),
+  filter: (page) =>
+    heading(page, 1)
+      .getByRole('button', { name: /^Filter, hide/ })
+      .click(),
+  meaning: (page) =>
+    heading(page, 1)
+      .getByRole('button', { name: /^What .* means$/ })
+      .click(),
   export: (page) => page.getByRole('button', { name: 'Export', exact: true }).click(),
   find: async (page) => {
     await cell(page, 9, 'sender-1').click();

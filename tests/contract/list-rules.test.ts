@@ -84,6 +84,7 @@ describe('a rule over the whole list that breaks', () => {
       needs: [],
       texts: {},
       examples: [],
+      groupOf: () => '',
       checkList: () => {
         throw new Error('on purpose');
       },

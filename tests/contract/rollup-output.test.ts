@@ -89,7 +89,7 @@ describe('reports in the workbook', () => {
     const names = workbook.worksheets.map(({ name }) => name);
     expect(names.slice(1, 5)).toEqual(['Findings', 'Purchase', 'Press sheet', 'Questions']);
     const text = (name: string, row: number, column: number) => workbook.getWorksheet(name)?.getCell(row, column).text;
-    expect([text('Questions', 1, 7), text('Questions', 2, 7)]).toEqual(['Answer', '']);
+    expect([text('Questions', 1, 8), text('Questions', 2, 8)]).toEqual(['Answer', '']);
     expect(text('Questions', 2, 4)).toBe('=NUT');
     for (const name of names.slice(2, 5)) {
       const sheet = workbook.getWorksheet(name);

@@ -5,6 +5,7 @@ import { ROLES } from '../../src/core/model/list.ts';
 import { findCited } from '../../src/core/reference/index.ts';
 import { rules } from '../../src/core/rules/index.ts';
 import type { Rule } from '../../src/core/rules/rule.ts';
+import { nameOfValue } from '../../src/core/say/value-names.ts';
 
 describe.each(rules.map((rule) => [rule.id, rule] as const))('%s', (_, rule) => {
   it('is named area/thing and says what it asks and why', () => {
@@ -29,6 +30,11 @@ describe.each(rules.map((rule) => [rule.id, rule] as const))('%s', (_, rule) => 
       example.says,
       expect.any(String),
     ]);
+  });
+
+  it('gives each of its numbers a name in words', () => {
+    const keys = new Set(rule.examples.flatMap((example) => Object.keys(findingFor(rule, example)?.values ?? {})));
+    expect([...keys].filter((key) => nameOfValue(key) === key && key !== 'scatter')).toEqual([]);
   });
 
   it('has an example for every text', () => {

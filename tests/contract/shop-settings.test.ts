@@ -1,6 +1,5 @@
 import { readFileSync } from 'node:fs';
 import { resolve } from 'node:path';
-import exceljs from 'exceljs';
 import { describe, expect, it } from 'vitest';
 import { keepShop, type OpenMemory, recallShop } from '../../src/app/shop-memory.ts';
 import { Store } from '../../src/app/store.ts';
@@ -17,7 +16,7 @@ import type { AuditedList } from '../../src/core/model/audited.ts';
 import { Unreadable } from '../../src/core/model/raw.ts';
 import { DEFAULT_SHOP, type ShopSettings } from '../../src/core/model/shop.ts';
 import { SETTING_WORDS, showSetting } from '../../src/core/say/show-setting.ts';
-import { writeBasisSheet } from '../../src/io/write/basis-sheet.ts';
+import { planBasisSheet } from '../../src/io/write/basis-sheet.ts';
 import { SETTING_GROUPS } from '../../src/ui/settings-fields.ts';
 
 const NULLABLE: readonly SettingKey[] = ['pressKn', 'generalHoleToleranceMm', 'holeProcess'];
@@ -169,7 +168,6 @@ describe('settings between visits', () => {
 
 describe('the basis sheet of an export', () => {
   it('lists every setting by its plain name', () => {
-    const sheet = new exceljs.Workbook().addWorksheet('Basis');
     const totals = { holds: 0, marginal: 0, fails: 0, unknown: 0 };
     const list: AuditedList = {
       file: 'list.csv',
@@ -185,9 +183,8 @@ describe('the basis sheet of an export', () => {
       others: [],
       totals,
     };
-    writeBasisSheet(sheet, list, '2024-11-05');
-    const rows = new Map<string, string>();
-    sheet.eachRow((row) => rows.set(row.getCell(1).text, row.getCell(2).text));
+    const { rows: planned } = planBasisSheet('Basis', list, '2024-11-05');
+    const rows = new Map([...planned()].map(({ cells: [name, value] }) => [name?.value, String(value?.value)]));
     for (const key of SETTING_KEYS)
       expect(rows.get(`Setting: ${SETTING_WORDS[key].name}`)).toBe(showSetting(key, list.shop));
     expect(rows.get('Setting: Press capacity')).toBe('60 kN');

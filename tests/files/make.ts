@@ -89,7 +89,7 @@ export function zip(parts: Readonly<Record<string, string | Uint8Array>>): Uint8
   for (const [name, content] of Object.entries(parts)) {
     entries[name] = typeof content === 'string' ? strToU8(content) : content;
   }
-  return zipSync(entries, { level: 6 });
+  return zipSync(entries, { level: 6, mtime: '2021-03-04T05:06:08' });
 }
 
 /** `<row>` with its number and cells in `A`, `B`, ... as numbers (given as number), shared texts (`#3`) or inline texts. */

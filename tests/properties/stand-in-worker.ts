@@ -26,7 +26,7 @@ export async function openBench(text: string): Promise<Bench> {
   const desk: Desk = { session: null, upload: new Uint8Array() };
   const memory = new Map<string, string>();
   const commands = new Commands(store, {
-    startWorker: () => new WorkerClient(standIn(desk)),
+    startWorker: () => new WorkerClient(() => standIn(desk)),
     fetchDemo: async () => handed('demo-catalogue.csv', Buffer.from(CATALOGUE)),
     save: () => {},
     today: () => '2025-03-14',

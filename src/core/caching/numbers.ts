@@ -10,7 +10,7 @@ export function createNumbers<Item>(): (item: Item) => number {
 }
 
 /** Gives each tuple of whole numbers from 0 on a number of its own, in the same way. */
-export type TupleNumbers = (tuple: readonly number[]) => number;
+export type TupleNumbers = (tuple: ArrayLike<number>) => number;
 
 const EMPTY = -1;
 const FIRST_SLOTS = 64;

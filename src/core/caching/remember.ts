@@ -36,3 +36,16 @@ export function rememberTexts<Texts extends readonly string[], T>(
     return known[at] as T;
   };
 }
+
+/** A pure function of an object that never changes, worked out once for each while it lives. */
+export function rememberFor<Key extends object, T>(read: (key: Key) => T): (key: Key) => T {
+  const known = new WeakMap<Key, T>();
+  return (key) => {
+    let reading = known.get(key);
+    if (reading === undefined) {
+      reading = read(key);
+      known.set(key, reading);
+    }
+    return reading;
+  };
+}

@@ -1,3 +1,4 @@
+import { rememberFor } from '../caching/remember.ts';
 import type { SheetFamily } from '../model/sheet.ts';
 import type { Hardness } from '../units/hardness.ts';
 import { type Scatter, scatterOf } from './hardness-scatter.ts';
@@ -33,6 +34,10 @@ export interface RockwellB {
  * titanium, beyond the end of a table, or a value that is not a positive number. Never decreases as the hardness rises.
  */
 export function toRockwellB(given: Hardness, metal: MetalClass): RockwellB | null {
+  return READERS[metal](given);
+}
+
+function convert(given: Hardness, metal: MetalClass): RockwellB | null {
   if (!Number.isFinite(given.value) || given.value < 0) return null;
   const reading = given.scale === 'HRB' ? ownHrb(given.value) : given.value === 0 ? null : CONVERSIONS[metal](given);
   if (reading === null) return null;
@@ -52,6 +57,16 @@ const CONVERSIONS: Readonly<Record<MetalClass, (given: Hardness) => Reading | nu
   brass: brassToHrb,
   copper: copperToHrb,
   titanium: () => null,
+};
+
+/** Hardnesses are those of alloys and parts, compared over and over. */
+const READERS: Readonly<Record<MetalClass, (given: Hardness) => RockwellB | null>> = {
+  steel: rememberFor((given) => convert(given, 'steel')),
+  austenitic: rememberFor((given) => convert(given, 'austenitic')),
+  aluminium: rememberFor((given) => convert(given, 'aluminium')),
+  brass: rememberFor((given) => convert(given, 'brass')),
+  copper: rememberFor((given) => convert(given, 'copper')),
+  titanium: rememberFor((given) => convert(given, 'titanium')),
 };
 
 const METAL_CLASS: Readonly<Record<SheetFamily, MetalClass>> = {

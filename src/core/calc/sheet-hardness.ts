@@ -1,3 +1,4 @@
+import { rememberFor } from '../caching/remember.ts';
 import type { AlloyEntry } from '../model/sheet.ts';
 import type { Hardness } from '../units/hardness.ts';
 import { scatterOf } from './hardness-scatter.ts';
@@ -19,7 +20,9 @@ const ALUMINIUM_ALLOWANCE = 4;
  * The hardness that the check compares. A hard temper with only a lower limit is taken at that limit as its typical value, which
  * can refuse but never pass a row by a maximum it does not have; a maximum off the scale counts as none. Null where nothing is published on a scale that converts.
  */
-export function sheetHardness(entry: AlloyEntry): SheetHardness | null {
+export const sheetHardness: (entry: AlloyEntry) => SheetHardness | null = rememberFor(findSheetHardness);
+
+function findSheetHardness(entry: AlloyEntry): SheetHardness | null {
   const typicalGiven = entry.typical ?? entry.min ?? entry.max;
   const on = typicalGiven && onRockwellB(typicalGiven, entry);
   if (!typicalGiven || !on) return null;

@@ -1,3 +1,4 @@
+import { rememberFor } from '../caching/remember.ts';
 import { steelIso18265 } from '../reference/hardness/steel-iso-18265.ts';
 import { steelRockwellB } from '../reference/hardness/steel-rockwell-b.ts';
 import { steelRockwellC } from '../reference/hardness/steel-rockwell-c.ts';
@@ -73,7 +74,9 @@ const BY_SCALE: Readonly<Partial<Record<HardnessScale, readonly Curve[]>>> = {
  * Vickers hardness of hardened carbon steel from HV, HRC 20 to 68, HB 3000, HRB 55 to 100 or tensile strength. Null for other
  * scales and outside the tables. Source: ASTM E140 Tables 1 and 2, ISO 18265 Table A.1 for strength.
  */
-export function steelToVickers({ scale, value }: Hardness): Vickers | null {
+export const steelToVickers: (given: Hardness) => Vickers | null = rememberFor(convert);
+
+function convert({ scale, value }: Hardness): Vickers | null {
   if (scale === 'HV') return Number.isFinite(value) && value > 0 ? { hv: value, tables: [] } : null;
   for (const { table, points } of BY_SCALE[scale] ?? []) {
     const hv = interpolate(points, value);

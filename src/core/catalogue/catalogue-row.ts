@@ -29,6 +29,20 @@ export interface CatalogueProblem {
 /** The fields of one row while they are collected. */
 type Draft = { -readonly [Key in keyof Fastener]: Fastener[Key] };
 
+/** The apostrophe that a CSV for spreadsheets has before what begins like a formula. */
+const MARK = /(^\s*|[\r\n;\t])'(?=[\s\p{Cf}"]*[=+\-@＝＋－＠﹦﹢﹣﹫])/gu;
+
+/** Characters of a cell that a sentence repeats. */
+const LONGEST_QUOTE = 80;
+
+/** One line, without that apostrophe: sentences quote what a cell says. */
+function tidy(text: string): string {
+  return text
+    .replace(MARK, '$1')
+    .replace(/\s*[\r\n]+\s*/g, ' ')
+    .trim();
+}
+
 /** Reads one row of a supplier's table. What cannot be read stays null and is reported; the rest of the row counts. */
 export function readRow(
   row: RawRow,
@@ -38,12 +52,21 @@ export function readRow(
   const draft = emptyDraft(row.number, catalogue);
   const problems: CatalogueProblem[] = [];
   for (const column of byReadingOrder(columns)) {
-    const text = (row.cells[column.index] ?? '').trim();
+    const text = tidy(row.cells[column.index] ?? '');
     const problem = spoiledBy(row, column) ?? readField(draft, column, text);
     if (problem)
-      problems.push({ row: row.number, column: column.heading, text: `“${text}” ${problem}; the cell was left out.` });
+      problems.push({
+        row: row.number,
+        column: column.heading,
+        text: `“${shorten(text)}” ${problem}; the cell was left out.`,
+      });
   }
   return { fastener: draft, problems };
+}
+
+/** Short enough for a sentence. */
+function shorten(text: string): string {
+  return text.length > LONGEST_QUOTE ? `${text.slice(0, LONGEST_QUOTE)}…` : text;
 }
 
 /** The material is read first: it tells what a Brinell number means. A hole's own tolerance gives way to columns of tolerances. */

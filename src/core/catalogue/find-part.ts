@@ -27,14 +27,7 @@ export interface PartIndex {
 
 /** Indexes catalogues in the user's order of rank: a part in several is taken from the first. */
 export function createPartIndex(catalogues: readonly Catalogue[]): PartIndex {
-  const byKey = new Map<string, Fastener>();
-  const conflicts: PartConflict[] = [];
-  for (const fastener of catalogues.flatMap(({ fasteners }) => fasteners)) {
-    const key = partKey(fastener.partNumber);
-    const first = byKey.get(key);
-    if (!first) byKey.set(key, fastener);
-    else conflicts.push(...conflictBetween(first, fastener));
-  }
+  const { byKey, conflicts } = rankParts(catalogues);
   const all = [...byKey.values()];
   return {
     all,
@@ -43,6 +36,19 @@ export function createPartIndex(catalogues: readonly Catalogue[]): PartIndex {
     near: createNearFinder(all),
     fitting: createFittingFinder(all),
   };
+}
+
+/** Every part by its key, from the first catalogue that has it, and where a later one says otherwise. */
+export function rankParts(catalogues: readonly Catalogue[]) {
+  const byKey = new Map<string, Fastener>();
+  const conflicts: PartConflict[] = [];
+  for (const fastener of catalogues.flatMap(({ fasteners }) => fasteners)) {
+    const key = partKey(fastener.partNumber);
+    const first = byKey.get(key);
+    if (!first) byKey.set(key, fastener);
+    else conflicts.push(...conflictBetween(first, fastener));
+  }
+  return { byKey, conflicts };
 }
 
 /** Facts about the part itself; stock, price and remarks may differ from one supplier to the next. */

@@ -1,4 +1,7 @@
+import { columnTexts } from '../intake/column-texts.ts';
 import { findHeader, type Header } from '../intake/find-header.ts';
+import { refuseHuge } from '../intake/list-limits.ts';
+import { findLongCell, LONGEST_READ } from '../intake/long-cells.ts';
 import { fillMergedDown, joinHeadings } from '../intake/raw-rows.ts';
 import type { Catalogue, Fastener } from '../model/fastener.ts';
 import { type RawFile, type RawRow, type RawTable, Unreadable } from '../model/raw.ts';
@@ -26,17 +29,21 @@ export function importCatalogue(
   { name = nameOf(file), mapping = {} }: CatalogueOptions = {},
 ): Catalogue {
   const { table, header } = findCatalogue(file, mapping);
+  refuseHuge(file, table, header);
   const above = table.rows.filter(({ number }) => number < header.number).at(-1) ?? null;
   const below = table.rows.filter(({ number }) => number > header.number);
   const { headings, unitsRow } = joinHeadings(header, above, below[0] ?? null);
   const rows = fillMergedDown(unitsRow ? below.slice(1) : below);
-  const texts = headings.map((_, index) => rows.map(({ cells }) => cells[index] ?? ''));
+  const texts = columnTexts(headings.length, rows);
   const columns = findCatalogueColumns(headings, texts, mapping);
   const parts = columns.find(({ field }) => field === 'partNumber');
   if (!parts) throw new Unreadable(noPartNumbers(file, table));
   const fastenerRows = rows.filter((row) => isFastenerRow(row, headings, parts.index));
-  const { fasteners, problems } = readRows(fastenerRows, columns, name);
-  return { name, demo: isDemo(name, fasteners), fasteners, problems };
+  const long = fastenerRows.flatMap((row) => findLong(row, columns));
+  const tooLong = new Set(long.map(({ row }) => row));
+  const readable = fastenerRows.filter(({ number }) => !tooLong.has(number));
+  const { fasteners, problems } = readRows(readable, columns, name);
+  return { name, demo: isDemo(name, fasteners), fasteners, problems: [...long, ...problems] };
 }
 
 function nameOf(file: RawFile): string {
@@ -83,6 +90,14 @@ function isFastenerRow({ cells, flags }: RawRow, headings: readonly string[], pa
   return (filled.length > 1 || isPartAlone) && repeated * 2 < filled.length;
 }
 
+const TOO_LONG = `The cell has more than ${LONGEST_READ.toLocaleString('en-US')} characters; the row was left out.`;
+
+function findLong({ number, cells }: RawRow, columns: readonly CatalogueColumn[]): readonly CatalogueProblem[] {
+  const indexes = columns.map(({ index }) => index);
+  const long = columns.find(({ index }) => index === findLongCell(cells, indexes));
+  return long ? [{ row: number, column: long.heading, text: TOO_LONG }] : [];
+}
+
 function readRows(rows: readonly RawRow[], columns: readonly CatalogueColumn[], catalogue: string) {
   const fasteners: Fastener[] = [];
   const problems: CatalogueProblem[] = [];
@@ -121,6 +136,10 @@ function clearContradictions(fastener: Fastener) {
 
 /** Invented data says so in its name or in the note of every row. */
 function isDemo(name: string, fasteners: readonly Fastener[]): boolean {
-  const saysDemo = (text: string | null) => /(?<!\p{L})demo(?!\p{L})/iu.test(text ?? '');
-  return saysDemo(name) || (fasteners.length > 0 && fasteners.every(({ note }) => saysDemo(note)));
+  return isInvented(name) || (fasteners.length > 0 && fasteners.every(({ note }) => isInvented(note ?? '')));
+}
+
+/** Whether a name or a note says that the data are invented. */
+export function isInvented(text: string): boolean {
+  return /(?<!\p{L})demo(?!\p{L})/iu.test(text);
 }

@@ -3,6 +3,8 @@ import { partKey } from './part-key.ts';
 
 /** Parts compared letter by letter; the rest have too few letter pairs in common. */
 const SHORT_LIST = 40;
+/** A longer text is no slip of the pen. */
+const LONGEST_KEY = 80;
 /** Share of letter pairs, or of the pieces between dashes, below which numbers are not similar. */
 const LEAST_SHARE = 0.5;
 
@@ -17,7 +19,7 @@ export function createNearFinder(
   let index: ReadonlyMap<string, readonly number[]> | null = null;
   return (partNumber, most) => {
     const key = partKey(partNumber);
-    if (key === '' || most <= 0) return [];
+    if (key === '' || key.length > LONGEST_KEY || most <= 0) return [];
     index ??= indexPairs(keys);
     return shortList(key, keys, index)
       .map((at) => ({ part: parts[at], likeness: likeness(key, keys[at] ?? '') }))

@@ -1,7 +1,7 @@
+import { renumberFacts } from '../concede/renumber-facts.ts';
 import { standing } from '../concede/standing.ts';
 import type { Concession } from '../model/concession.ts';
 import type { ConcessionFate, RowName } from './comparison.ts';
-import { renumberFacts } from './renumber-facts.ts';
 import type { Row } from './rows.ts';
 
 /**

@@ -5,6 +5,7 @@ import { changedCells } from './changed-cells.ts';
 import { type ColumnPair, matchColumns } from './columns.ts';
 import type { ChangedRow, Comparison } from './comparison.ts';
 import { type MatchedRows, matchRows } from './match-rows.ts';
+import { newlyWrong } from './newly-wrong.ts';
 import { findRenamedPanels } from './panels.ts';
 import { changedQuantities } from './quantities.ts';
 import { cellsOf, type ReadColumn, type Row, readRows } from './rows.ts';
@@ -37,6 +38,7 @@ export function compareLists(
     quantities: changedQuantities(before.lines, after.lines),
     totals: { before: before.totals, after: after.totals },
     concessions: carryConcessions(concessions, left, pairs),
+    found: matched.found,
     pairs: pairs.map(([one, other]) => ({ before: one.name.row, after: other.name.row })),
   };
 }
@@ -53,7 +55,7 @@ function readColumns(columns: readonly ColumnPair[], side: 'before' | 'after'): 
 function rowChanges(
   columns: readonly ColumnPair[],
   { pairs, added, removed, references }: MatchedRows,
-): Pick<Comparison, 'changed' | 'rewritten' | 'moved' | 'added' | 'removed' | 'verdicts'> {
+): Pick<Comparison, 'changed' | 'rewritten' | 'moved' | 'added' | 'removed' | 'newlyWrong' | 'verdicts'> {
   const rows = pairs.map(
     (pair): ChangedRow => ({ ...namesOf(pair), cells: changedCells(columns, references, ...pair) }),
   );
@@ -63,13 +65,15 @@ function rowChanges(
     ...changed.map(({ after }) => after),
     ...pairs.filter(isMoved).map(([, row]) => row.name),
   ]);
+  const hasChanged = ({ name }: Row) => changedNames.has(name);
   return {
     changed,
     rewritten: rows.filter((row) => row.cells.length > 0 && !isChanged(row)),
     moved: pairs.filter(isMoved).map(namesOf),
     added: added.map(({ name }) => name),
     removed: removed.map(({ name }) => name),
-    verdicts: changedVerdicts(pairs, ({ name }) => changedNames.has(name)),
+    newlyWrong: newlyWrong(pairs, added, hasChanged),
+    verdicts: changedVerdicts(pairs, hasChanged),
   };
 }
 

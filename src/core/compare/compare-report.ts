@@ -2,14 +2,17 @@ import type { AuditedList } from '../model/audited.ts';
 import { VERDICTS } from '../model/outcome.ts';
 import { footOf, type Report, type ReportBlock, type ReportCell } from '../rollup/report.ts';
 import { SAFETY_SHORT } from '../say/safety.ts';
-import { inShort } from './compare-sentences.ts';
+import { foundWords, inShort } from './compare-sentences.ts';
 import type { ChangedCell, ChangedRow, Comparison, RowName } from './comparison.ts';
 import { concessionBlock } from './concession-block.ts';
 
 const SHORT_HEADINGS = ['Compared', 'Before', 'After', 'Difference'];
+// Each table has headings of its own: where two have the same, they go out as one.
 const CELL_HEADINGS = ['Row before', 'Row after', 'Part number', 'Panel', 'Column', 'Before', 'After'];
+const WRITTEN_HEADINGS = [...CELL_HEADINGS.slice(0, 5), 'Written before', 'Written after'];
 const MOVED_HEADINGS = ['Row before', 'Row after', 'Part number', 'Panel before', 'Panel after'];
-const ROW_HEADINGS = ['Row', 'Part number', 'Panel', 'What it is', 'Row says'];
+const ADDED_HEADINGS = ['Row after', 'Part number', 'Panel', 'What it is', 'Row says'];
+const REMOVED_HEADINGS = ['Row before', ...ADDED_HEADINGS.slice(1)];
 const SHEET_HEADINGS = ['Row before', 'Row after', 'Part number', 'Panel', 'Sheet before', 'Sheet after'];
 const VERDICT_HEADINGS = [
   'Row before',
@@ -20,6 +23,16 @@ const VERDICT_HEADINGS = [
   'Verdict after',
   'Decided before',
   'Decided after',
+  'Changed in the row',
+];
+const WRONG_HEADINGS = [
+  'Row before',
+  'Row after',
+  'Part number',
+  'Panel',
+  'Verdict before',
+  'Verdict after',
+  'What is wrong now',
   'Changed in the row',
 ];
 const QUANTITY_HEADINGS = [
@@ -35,15 +48,21 @@ const QUANTITY_HEADINGS = [
 export function compareReport(comparison: Comparison, before: AuditedList, after: AuditedList): Report {
   const { changed, rewritten, added, removed } = comparison;
   const blocks = [
-    cellBlock('Rows changed', changed, ({ writtenOnly }) => !writtenOnly),
-    block('Rows added', ROW_HEADINGS, added.map(rowCells)),
-    block('Rows removed', ROW_HEADINGS, removed.map(rowCells)),
+    wrongBlock(comparison),
+    cellBlock('Rows changed', CELL_HEADINGS, changed, ({ writtenOnly }) => !writtenOnly),
+    block('Rows added', ADDED_HEADINGS, added.map(rowCells)),
+    block('Rows removed', REMOVED_HEADINGS, removed.map(rowCells)),
     movedBlock(comparison),
     verdictBlock(comparison),
     sheetBlock(comparison),
     quantityBlock(comparison),
     concessionBlock(comparison),
-    cellBlock('Written differently, meaning the same', [...changed, ...rewritten], ({ writtenOnly }) => writtenOnly),
+    cellBlock(
+      'Written differently, meaning the same',
+      WRITTEN_HEADINGS,
+      [...changed, ...rewritten],
+      ({ writtenOnly }) => writtenOnly,
+    ),
   ];
   return {
     blocks: [shortBlock(comparison, before, after), ...blocks.filter(({ rows }) => rows.length > 0)],
@@ -64,24 +83,38 @@ function shortBlock(comparison: Comparison, before: AuditedList, after: AuditedL
     rows: [
       ['List', before.file, after.file, null],
       counted('Fastener rows', before.lines.length, after.lines.length),
+      ...comparison.found.map(({ way, rows }) => [foundWords(way), rows, rows, null]),
       ...VERDICTS.map((verdict) => counted(`Rows: ${verdict}`, totals.before[verdict], totals.after[verdict])),
     ],
     notes: inShort(comparison),
   };
 }
 
-function cellBlock(title: string, rows: readonly ChangedRow[], isShown: (cell: ChangedCell) => boolean): ReportBlock {
+function cellBlock(
+  title: string,
+  headings: readonly string[],
+  rows: readonly ChangedRow[],
+  isShown: (cell: ChangedCell) => boolean,
+): ReportBlock {
   const cells = rows.flatMap(({ before, after, cells }) =>
     cells
       .filter(isShown)
       .map((cell) => [before.row, after.row, nameOf(after), after.panel, headingOf(cell), cell.before, cell.after]),
   );
-  return block(title, CELL_HEADINGS, cells);
+  return block(title, headings, cells);
 }
 
 function movedBlock({ moved }: Comparison): ReportBlock {
   const rows = moved.map(({ before, after }) => [before.row, after.row, nameOf(after), before.panel, after.panel]);
   return block('Rows moved to another panel', MOVED_HEADINGS, rows);
+}
+
+function wrongBlock({ newlyWrong }: Comparison): ReportBlock {
+  const rows = newlyWrong.map(({ before, after, verdictBefore, verdictAfter, why, cellsChanged }) => [
+    ...[before?.row ?? null, after.row, nameOf(after), after.panel],
+    ...[verdictBefore ?? (before ? 'not judged' : 'not on the list'), verdictAfter, why, cellsChanged ? 'yes' : 'no'],
+  ]);
+  return block('Newly wrong', WRONG_HEADINGS, rows);
 }
 
 function verdictBlock({ verdicts }: Comparison): ReportBlock {

@@ -1,5 +1,5 @@
 import { VERDICTS } from '../model/outcome.ts';
-import type { ColumnChange, ColumnName, Comparison, VerdictChange } from './comparison.ts';
+import type { ColumnChange, ColumnName, Comparison, VerdictChange, Way } from './comparison.ts';
 
 /** The comparison in sentences: how many rows, what became of columns and panels, and what makes no difference. */
 export function inShort(comparison: Comparison): readonly string[] {
@@ -10,6 +10,11 @@ export function inShort(comparison: Comparison): readonly string[] {
     ...withoutEffect(comparison),
   ];
   return [rowSentence(comparison), ...verdictSentence(comparison), ...sentences, ...concessionSentence(comparison)];
+}
+
+/** "Rows found again by part and panel". */
+export function foundWords(way: Way): string {
+  return `Rows found again${way === 'the same throughout' ? ',' : ' by'} ${way}`;
 }
 
 function rowSentence({ changed, added, removed, moved, columns, panelsRenamed }: Comparison): string {

@@ -3,6 +3,25 @@ import type { ChangedFact, Concession } from '../model/concession.ts';
 import type { Role } from '../model/list.ts';
 import type { Verdict } from '../model/outcome.ts';
 
+/** How a row can be found again, the surest way first; `place`: between the same neighbours, and much alike. */
+export const WAYS = [
+  'the same throughout',
+  'part, panel and reference',
+  'part and panel',
+  'panel and reference',
+  'part and reference',
+  'part',
+  'panel and description',
+  'place',
+] as const;
+export type Way = (typeof WAYS)[number];
+
+/** How many rows were found again in one way. */
+export interface FoundRows {
+  readonly way: Way;
+  readonly rows: number;
+}
+
 /** What differs between two revisions of a list. Plain data: rows are named by their number in their own file. */
 export interface Comparison {
   readonly columns: readonly ColumnChange[];
@@ -23,12 +42,16 @@ export interface Comparison {
   readonly removed: readonly RowName[];
   /** Rows whose sheet is that of their panel, and is another now. */
   readonly sheets: readonly SheetChange[];
+  /** Rows of the list after with something that was not wrong before. */
+  readonly newlyWrong: readonly NewlyWrong[];
   /** Rows whose verdict is another, whether a cell of them changed or not. */
   readonly verdicts: readonly VerdictChange[];
   /** Parts of which more or fewer pieces are needed in one product. */
   readonly quantities: readonly QuantityChange[];
   readonly totals: { readonly before: Totals; readonly after: Totals };
   readonly concessions: readonly ConcessionFate[];
+  /** How the rows that are on both lists were found again. */
+  readonly found: readonly FoundRows[];
   /** Every row that is on both lists, in the order of the list after. */
   readonly pairs: readonly RowNumbers[];
 }
@@ -102,6 +125,23 @@ export interface VerdictChange extends RowPair {
   readonly whyBefore: string;
   readonly whyAfter: string;
   /** Whether a cell of the row itself changed. */
+  readonly cellsChanged: boolean;
+}
+
+/**
+ * A row that is worse than it was: its verdict is worse, it was not judged or not there before and does not hold, or its verdict is the
+ * same and a check does not hold that did.
+ */
+export interface NewlyWrong {
+  /** Null: the row was added. */
+  readonly before: RowName | null;
+  readonly after: RowName;
+  /** Null: not judged before, or not there. */
+  readonly verdictBefore: Verdict | null;
+  readonly verdictAfter: Verdict;
+  /** What is wrong now, in one cell's length. */
+  readonly why: string;
+  /** Whether a cell of the row itself changed, or the row is new. */
   readonly cellsChanged: boolean;
 }
 

@@ -1,4 +1,4 @@
-import { isFastenerRow, isSheetPart } from '../intake/sheet-part.ts';
+import { isSheetPart } from '../intake/sheet-part.ts';
 import { readTree } from '../intake/tree.ts';
 import { nameKey, type TreeRow } from '../intake/tree-row.ts';
 import type { Line } from '../model/line.ts';
@@ -45,9 +45,9 @@ function isTitle({ line, what }: Placed): boolean {
 }
 
 function toTreeRow({ line, what }: Placed): TreeRow {
-  const { row, cells, partNumber, description, quantity } = line;
-  if (what === 'section') return { row, cells, partNumber: '', description: '', quantity: null, isFastener: false };
-  return { row, cells, partNumber, description, quantity, isFastener: isFastenerRow(line) };
+  const { row, cells } = line;
+  if (what === 'section') return { row, cells, partNumber: '', description: '', quantity: null, seemsToBe: null };
+  return line;
 }
 
 function nameOf({ partNumber, description, cells }: Line): string {

@@ -1,5 +1,6 @@
 import { groupBy } from '../rollup/group-by.ts';
 import type { ColumnPair } from './columns.ts';
+import { type FoundRows, WAYS, type Way } from './comparison.ts';
 import { isSameFact } from './facts.ts';
 import { Matching, type Pass } from './matching.ts';
 import { areNamedApart, findReferences, keyOfColumns, type References } from './references.ts';
@@ -15,6 +16,8 @@ export interface MatchedRows {
   readonly added: readonly Row[];
   readonly removed: readonly Row[];
   readonly references: References;
+  /** How the pairs were found, the surest way first. */
+  readonly found: readonly FoundRows[];
 }
 
 /** Rows that share neither part nor name are the same only when so much else is. */
@@ -35,7 +38,13 @@ export function matchRows(columns: readonly ColumnPair[], before: readonly Row[]
     added: after.filter((row) => !matching.mateOf(row)),
     removed: before.filter((row) => !matching.mateOf(row)),
     references,
+    found: countWays(matching.ways()),
   };
+}
+
+function countWays(ways: readonly Way[]): readonly FoundRows[] {
+  const counted = WAYS.map((way) => ({ way, rows: ways.filter((one) => one === way).length }));
+  return counted.filter(({ rows }) => rows > 0);
 }
 
 /** Of rows that are wholly the same either may be the one: then the one that stands where the order of both lists puts it. */
@@ -57,16 +66,19 @@ function passesFor(columns: readonly ColumnPair[], references: References): read
   const oneByOne = naming.map((at) => [at]);
   const isAlike = (one: Row, other: Row) => areAlike(one, other, references);
   const accepts = (one: Row, other: Row) => !areNamedApart(one, other, references) && isAlike(one, other);
+  const told = [all, ...oneByOne];
   return [
     ...wholePasses(columns, references),
-    ...[all, ...oneByOne].map((places) => ({ keyOf: by(placeOf, places) })),
-    { keyOf: placeOf, accepts: (one, other) => one.part !== '' || isAlike(one, other) },
-    ...[naming, ...oneByOne].map((places) => ({ keyOf: by(({ panel }) => panel, places) })),
-    ...[all, ...oneByOne].map((places) => ({ keyOf: by(partOf, places) })),
-    { keyOf: by(partOf, without(weighed, sheet)) },
-    { keyOf: by(({ panel }) => panel, description), accepts },
-    { keyOf: partOf },
-    { keyOf: (row, matching) => `${row.panel}\n${matching.gapOf(row)}`, accepts },
+    ...told.map((places) => ({ way: 'part, panel and reference', keyOf: by(placeOf, places) }) as const),
+    { way: 'part and panel', keyOf: placeOf, accepts: (one, other) => one.part !== '' || isAlike(one, other) },
+    ...[naming, ...oneByOne].map(
+      (places) => ({ way: 'panel and reference', keyOf: by(({ panel }) => panel, places) }) as const,
+    ),
+    ...told.map((places) => ({ way: 'part and reference', keyOf: by(partOf, places) }) as const),
+    { way: 'part', keyOf: by(partOf, without(weighed, sheet)) },
+    { way: 'panel and description', keyOf: by(({ panel }) => panel, description), accepts },
+    { way: 'part', keyOf: partOf },
+    { way: 'place', keyOf: (row, matching) => `${row.panel}\n${matching.gapOf(row)}`, accepts },
   ];
 }
 
@@ -79,7 +91,11 @@ function wholePasses(columns: readonly ColumnPair[], { index, numbers }: Referen
     (row) => `${placeOf(row)}\n${row.says}`,
     ...(numbers === 'kept' ? [] : [by(placeOf, unnumbered)]),
   ];
-  return [...keys.map((keyOf) => ({ keyOf, isWhole: true })), ...keys.map((keyOf) => ({ keyOf }))];
+  const way = 'the same throughout';
+  return [
+    ...keys.map((keyOf) => ({ way, keyOf, isWhole: true }) as const),
+    ...keys.map((keyOf) => ({ way, keyOf }) as const),
+  ];
 }
 
 function placeOf({ part, panel }: Row): string {

@@ -1,8 +1,10 @@
 import { bestPairs } from './best-pairs.ts';
+import type { Way } from './comparison.ts';
 import type { Row } from './rows.ts';
 
 /** One way to find rows again. */
 export interface Pass {
+  readonly way: Way;
   /** Rows with equal keys may be the same; null for a row that cannot be found in this way. */
   readonly keyOf: (row: Row, matching: Matching) => string | null;
   /** Whether two rows with equal keys may be the same all the same. */
@@ -23,6 +25,8 @@ export class Matching {
   readonly #mates = new Map<Row, Row>();
   /** The same number for both rows of a pair. */
   readonly #numbers = new Map<Row, number>();
+  /** How each pair was found. */
+  readonly #ways: Way[] = [];
   #free: readonly [before: readonly Row[], after: readonly Row[]];
   #around: ReadonlyMap<Row, Around> | null = null;
 
@@ -36,6 +40,11 @@ export class Matching {
 
   mateOf(row: Row): Row | null {
     return this.#mates.get(row) ?? null;
+  }
+
+  /** How the pairs were found, one entry for each. */
+  ways(): readonly Way[] {
+    return this.#ways;
   }
 
   /** A key that two free rows share when they stand between the same pairs. */
@@ -52,6 +61,7 @@ export class Matching {
     for (const [one, other] of pairs) {
       this.#mates.set(one, other).set(other, one);
       this.#numbers.set(one, this.#mates.size).set(other, this.#mates.size);
+      this.#ways.push(pass.way);
     }
     const [before, after] = this.#free;
     this.#free = [before.filter((row) => !this.#mates.has(row)), after.filter((row) => !this.#mates.has(row))];

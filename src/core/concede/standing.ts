@@ -5,6 +5,11 @@ import { type Fact, FOUND, factsOf, isTold, nameOfFact } from './facts-of.ts';
 
 const LAPSED_ROW: Standing = { kind: 'lapsed', changed: [{ name: 'row', before: 'a fastener', after: 'not judged' }] };
 
+const LAPSED_FACTS: Standing = {
+  kind: 'lapsed',
+  changed: [{ name: 'what it rests on', before: 'on record', after: 'not readable' }],
+};
+
 /**
  * Does a concession still apply to its row? It stands while everything that the finding rested on is as it was; otherwise it has
  * lapsed, with what changed. Without a line (the row is no longer judged) it has lapsed.
@@ -13,7 +18,9 @@ export function standing(concession: Concession, line: AuditedLine | null): Stan
   if (!line) return LAPSED_ROW;
   const finding = line.findings.find(({ rule }) => rule === concession.rule);
   if (!finding) return { kind: 'lapsed', changed: [{ name: 'finding', before: concession.says, after: '' }] };
-  const changed = differences(parseFacts(concession.facts), factsOf(line, finding));
+  const facts = parseFacts(concession.facts);
+  if (!facts) return LAPSED_FACTS;
+  const changed = differences(facts, factsOf(line, finding));
   return changed.length > 0 ? { kind: 'lapsed', changed } : { kind: 'stands' };
 }
 
@@ -28,13 +35,13 @@ export function concede(
   return { row: line.row, rule, outcome, says: brief, facts: JSON.stringify(factsOf(line, finding)), reason, by, date };
 }
 
-/** Facts that cannot be read count as none, so that everything has changed and the concession lapses. */
-function parseFacts(facts: string): readonly Fact[] {
+/** Null for facts that were damaged on the way: then the concession lapses. */
+function parseFacts(facts: string): readonly Fact[] | null {
   try {
     const read: unknown = JSON.parse(facts);
-    return Array.isArray(read) ? read.filter(isFact) : [];
+    return Array.isArray(read) && read.every(isFact) ? read : null;
   } catch {
-    return [];
+    return null;
   }
 }
 

@@ -3,6 +3,7 @@ import { type Outcome, type Verdict, worstOf } from '../model/outcome.ts';
 import type { ListRule, Rule, RuleCard, Subject } from '../rules/rule.ts';
 import { fillText } from '../say/fill.ts';
 
+const BROKEN_SAYS = 'broken';
 /** Said of a rule that broke; the row is then unknown and the run goes on. */
 const BROKEN = {
   brief: 'Check {rule} could not run',
@@ -26,6 +27,16 @@ export function holdsThroughout(subject: Subject, rules: readonly Rule[]): boole
   }
 }
 
+/** Does a rule over the whole list hold, note something or say nothing of a row that stands alone? */
+export function holdsAlone(subject: Subject, rule: ListRule): boolean {
+  try {
+    const outcome = rule.checkList([subject]).get(subject)?.outcome ?? 'note';
+    return outcome === 'holds' || outcome === 'note';
+  } catch {
+    return false;
+  }
+}
+
 /** One rule on one row; null where it does not apply. A throw becomes an `unknown` finding that names the rule. */
 export function runRule(rule: Rule, subject: Subject): Finding | null {
   try {
@@ -36,27 +47,44 @@ export function runRule(rule: Rule, subject: Subject): Finding | null {
   }
 }
 
-/** One rule over the whole list: its findings by row; rows with one judgement share its finding. A throw makes every row unknown, as nobody knows which it would have named. */
-export function runListRule(rule: ListRule, subjects: readonly Subject[]): ReadonlyMap<Subject, Finding> {
+/** What one rule over the whole list says of a row, if anything; rows with one judgement share its finding. A throw makes every row unknown, as nobody knows which it would have named. */
+export function listFindings(rule: ListRule, subjects: readonly Subject[]): (subject: Subject) => Finding | undefined {
   try {
-    const findings = new Map<Subject, Finding>();
+    const judgements = rule.checkList(subjects);
     const made = new Map<Judgement, Finding>();
-    for (const [subject, judgement] of rule.checkList(subjects)) {
-      const finding = made.get(judgement) ?? toFinding(rule, judgement, subject);
-      made.set(judgement, finding);
-      findings.set(subject, finding);
+    for (const [subject, judgement] of judgements) {
+      if (!made.has(judgement)) made.set(judgement, toFinding(rule, judgement, subject));
     }
-    return findings;
+    return (subject) => {
+      const judgement = judgements.get(subject);
+      return judgement && made.get(judgement);
+    };
   } catch (error) {
     const finding = brokenFinding(rule, error);
-    return new Map(subjects.map((subject) => [subject, finding]));
+    return () => finding;
   }
+}
+
+/** Whether a finding says that its rule broke. */
+export function isBroken(finding: Finding | undefined): boolean {
+  return finding?.says === BROKEN_SAYS;
+}
+
+/** The same as one map of findings by row. */
+export function runListRule(rule: ListRule, subjects: readonly Subject[]): ReadonlyMap<Subject, Finding> {
+  const findingOf = listFindings(rule, subjects);
+  return new Map(
+    subjects.flatMap((subject) => {
+      const finding = findingOf(subject);
+      return finding ? [[subject, finding] as const] : [];
+    }),
+  );
 }
 
 function brokenFinding({ id }: RuleCard, error: unknown): Finding {
   const words = { rule: id, error: error instanceof Error ? error.message : String(error) };
   const { brief, full } = fillText(BROKEN, {}, words, 'mm');
-  return { rule: id, outcome: 'unknown', says: 'broken', brief, text: full, values: {}, words, cites: [] };
+  return { rule: id, outcome: 'unknown', says: BROKEN_SAYS, brief, text: full, values: {}, words, cites: [] };
 }
 
 /** Worst of the findings, and the first finding that brought it about (null when all hold). */

@@ -2,10 +2,12 @@ import type { PartIndex } from '../catalogue/find-part.ts';
 import type { AuditedLine, AuditedList, Totals } from '../model/audited.ts';
 import type { Line } from '../model/line.ts';
 import type { HardwareList, OtherRow } from '../model/list.ts';
+import type { Subject } from '../rules/rule.ts';
 import { auditedLines } from './audited-lines.ts';
 import type { Basis } from './basis.ts';
 import { conflictNotices } from './conflict-notices.ts';
 import { createRowJudge, type JudgedRow, type RowJudge } from './judge-rows.ts';
+import { type ChangedRows, judgeTogether, judgeTogetherAgain, type Together } from './together.ts';
 
 /** Hooks into a long run. */
 export interface Watch {
@@ -52,19 +54,51 @@ export function auditList(list: HardwareList, basis: Basis, watch: Watch = {}): 
   return toAuditedList(judgeList(list, basis, watch));
 }
 
-/** A list as judged before, for what has not changed since. */
-export interface Before {
+/** A list as judged: every row by itself, the rows together, and both as shown. */
+export interface Audit {
   readonly judged: JudgedList;
+  readonly together: Together;
   readonly audited: AuditedList;
 }
 
-/**
- * Adds what the rules over the whole list say, and counts. A row that nothing has changed for since `before` comes out as the same
- * object.
- */
-export function toAuditedList(judged: JudgedList, before?: Before): AuditedList {
+/** Adds what the rules over the whole list say, and counts. */
+export function auditJudged(judged: JudgedList): Audit {
+  const together = judgeTogether(judged.rows.map(({ subject }) => subject));
+  return { judged, together, audited: show(judged, auditedLines(judged, together)) };
+}
+
+/** The same after some rows were judged anew; what nothing has changed for comes out as the same object. */
+export function auditAgain(before: Audit, judged: JudgedList): Audit {
+  const touched = new Set<Subject>();
+  const all = () => judged.rows.map(({ subject }) => subject);
+  const changed = changedRows(before.judged.rows, judged.rows);
+  const together = judgeTogetherAgain(before.together, changed, all, touched);
+  return { judged, together, audited: show(judged, auditedLines(judged, together, { audit: before, touched })) };
+}
+
+export function toAuditedList(judged: JudgedList): AuditedList {
+  return auditJudged(judged).audited;
+}
+
+/** Rows that are not in both lists; each is in file order. */
+function changedRows(before: readonly JudgedRow[], after: readonly JudgedRow[]): ChangedRows {
+  const rowOf = (row: JudgedRow | undefined) => row?.subject.line.row ?? Infinity;
+  const gone: Subject[] = [];
+  const come: Subject[] = [];
+  for (let was = 0, is = 0; was < before.length || is < after.length; ) {
+    const [former, now] = [before[was], after[is]];
+    const isGone = former && former !== now && rowOf(former) <= rowOf(now);
+    const isCome = now && former !== now && rowOf(now) <= rowOf(former);
+    if (isGone) gone.push(former.subject);
+    if (isCome) come.push(now.subject);
+    if (former === now || isGone) was += 1;
+    if (former === now || isCome) is += 1;
+  }
+  return { gone, come };
+}
+
+function show(judged: JudgedList, lines: readonly AuditedLine[]): AuditedList {
   const { list, basis, others } = judged;
-  const lines = auditedLines(judged, before);
   return {
     file: list.file,
     sheet: list.sheet,
@@ -92,7 +126,7 @@ export function piecesInProduct({ relations }: HardwareList, { row }: Line): num
  * place: leaving a fastener out is worse than asking about a washer.
  */
 export function isLeftOut(line: Line, parts: PartIndex): string | null {
-  return parts.find(line.partNumber) ? null : line.seemsToBe;
+  return line.seemsToBe === null || parts.find(line.partNumber) ? null : line.seemsToBe;
 }
 
 /** How many rows have each verdict. */

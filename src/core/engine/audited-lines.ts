@@ -1,31 +1,32 @@
-import { createNumbers, numberTuples } from '../caching/numbers.ts';
 import type { AuditedLine } from '../model/audited.ts';
 import type { Finding } from '../model/finding.ts';
-import { listRules } from '../rules/index.ts';
-import { decide, runListRule } from './audit-line.ts';
-import type { Before, JudgedList } from './audit-list.ts';
+import type { Subject } from '../rules/rule.ts';
+import { decide } from './audit-line.ts';
+import type { Audit, JudgedList } from './audit-list.ts';
 import type { JudgedRow } from './judge-rows.ts';
+import { findingsOf, type Together } from './together.ts';
 
-/** What all the rules say of a row together. */
-type Together = Pick<AuditedLine, 'findings' | 'verdict' | 'decidedBy'>;
+/** What all the rules say of a row. */
+type AllSaid = Pick<AuditedLine, 'findings' | 'verdict' | 'decidedBy'>;
+
+/** A list as judged before, and the rows for which that may no longer be so. */
+export interface Before {
+  readonly audit: Audit;
+  readonly touched: ReadonlySet<Subject>;
+}
 
 /** Every fastener row with what the rules over the whole list add to it; the same object where nothing has changed. */
-export function auditedLines({ list, rows }: JudgedList, before?: Before): readonly AuditedLine[] {
-  const subjects = rows.map(({ subject }) => subject);
-  const said = listRules.map((rule) => runListRule(rule, subjects));
-  const formerOf = createFormerFinder(before);
+export function auditedLines({ list, rows }: JudgedList, together: Together, before?: Before): readonly AuditedLine[] {
+  const formerOf = createFormerFinder(before?.audit);
   const join = createJoin();
   return rows.map((row) => {
     const { line } = row.subject;
-    const added: Finding[] = [];
-    for (const findings of said) {
-      const finding = findings.get(row.subject);
-      if (finding) added.push(finding);
-    }
-    const extendedQuantity = list.relations.extended.get(line.row) ?? null;
     const former = formerOf(row);
+    if (former && !before?.touched.has(row.subject)) return former;
+    const added = findingsOf(together, row.subject);
+    const extendedQuantity = list.relations.extended.get(line.row) ?? null;
     if (former && former.extendedQuantity === extendedQuantity && isSaid(former, row, added)) return former;
-    const { findings, verdict, decidedBy } = added.reduce(join, row.judged);
+    const { findings, verdict, decidedBy } = join(row.judged, added);
     const { fastener, sheet, requires, remedies } = row.judged;
     return {
       row: line.row,
@@ -44,7 +45,7 @@ export function auditedLines({ list, rows }: JudgedList, before?: Before): reado
 }
 
 /** What came of a judged row before; rows are asked for in file order. Undefined: it was not judged as it is. */
-function createFormerFinder(before?: Before): (row: JudgedRow) => AuditedLine | undefined {
+function createFormerFinder(before?: Audit): (row: JudgedRow) => AuditedLine | undefined {
   const rows = before?.judged.rows ?? [];
   let at = 0;
   return (row) => {
@@ -67,17 +68,30 @@ function isSaid({ findings }: AuditedLine, { judged }: JudgedRow, added: readonl
   });
 }
 
-/** Adds a finding to those before; the same findings together give the same object, for rows that say the same. */
-function createJoin(): (before: Together, finding: Finding) => Together {
-  const numberOf = createNumbers<Together | Finding>();
-  const pairs = numberTuples(2);
-  const joined: Together[] = [];
-  return (before, finding) => {
-    const pair = pairs([numberOf(before), numberOf(finding)]);
-    if (pair === joined.length) {
-      const findings = [...before.findings, finding];
-      joined.push({ findings, ...decide(findings) });
+/** What is said of rows so far, and what it becomes with one finding more. */
+interface Joined {
+  readonly said: AllSaid;
+  readonly more: Map<Finding, Joined>;
+}
+
+/** Adds findings to what a row says by itself; the same findings said give the same object, for rows that say the same. */
+function createJoin(): (own: AllSaid, added: readonly Finding[]) => AllSaid {
+  const known = new Map<AllSaid, Joined>();
+  const withNone = (said: AllSaid): Joined => ({ said, more: new Map() });
+  return (own, added) => {
+    if (added.length === 0) return own;
+    let joined = known.get(own) ?? withNone(own);
+    known.set(own, joined);
+    for (const finding of added) {
+      const next = joined.more.get(finding) ?? withNone(join(joined.said, finding));
+      joined.more.set(finding, next);
+      joined = next;
     }
-    return joined[pair] ?? before;
+    return joined.said;
   };
+}
+
+function join({ findings: before }: AllSaid, finding: Finding): AllSaid {
+  const findings = [...before, finding];
+  return { findings, ...decide(findings) };
 }

@@ -4,6 +4,7 @@ import type { Catalogue } from '../model/fastener.ts';
 import type { Finding } from '../model/finding.ts';
 import type { ShopSettings } from '../model/shop.ts';
 import type { Subject } from '../rules/rule.ts';
+import type { PartTrial } from './part-trials.ts';
 
 /** What an audit rests on. */
 export interface Basis {
@@ -11,5 +12,5 @@ export interface Basis {
   readonly catalogues: readonly Catalogue[];
   readonly shop: ShopSettings;
   /** Finds parts that would hold instead, for rows that do not; `findings` are what is said of the row as it is. */
-  readonly findRemedies?: (subject: Subject, findings: readonly Finding[]) => readonly Remedy[];
+  readonly findRemedies?: (subject: Subject, findings: readonly Finding[], holds: PartTrial) => readonly Remedy[];
 }

@@ -1,4 +1,5 @@
 import { numberTuples } from '../caching/numbers.ts';
+import { firstAlike } from '../intake/read-line.ts';
 import type { FastenerSummary, Remedy, Requirement, SheetSummary } from '../model/audited.ts';
 import type { Finding } from '../model/finding.ts';
 import type { Line } from '../model/line.ts';
@@ -8,6 +9,7 @@ import type { Rule, Subject } from '../rules/rule.ts';
 import { ASPECTS, type Aspect, groupRules, type RuleGroup } from './aspects.ts';
 import { decide, runRule } from './audit-line.ts';
 import type { Basis } from './basis.ts';
+import { createPartTrials } from './part-trials.ts';
 import { createJoiner } from './prepare.ts';
 import { type AspectNumbers, createAspectNumbers, PLACE_OF } from './row-aspects.ts';
 import { summariseFastener, summariseRequirement, summariseSheet } from './summarise.ts';
@@ -36,8 +38,9 @@ export type RowJudge = (line: Line, pieces: number | null) => JudgedRow;
 const MOST = 500_000;
 
 /**
- * A judge for the rows of one list. Rows that are the same in everything that rules read are judged once; of other rows, each group
- * of rules that looks at the same is asked once for rows that are the same in that. Remedies are sought where not all holds.
+ * A judge for the rows of one list. Rows that say the same (`firstAlike`) and count the same are seen to be so at a glance. Of others,
+ * those that are the same in everything that rules read are judged once, and each group of rules that looks at the same is asked once
+ * for rows that are the same in that. Remedies are sought where not all holds.
  */
 export function createRowJudge(basis: Basis): RowJudge {
   let share = createShare(basis);
@@ -51,18 +54,31 @@ function createShare(basis: Basis): { readonly judge: RowJudge; readonly size: (
   const { partOf, subjectOf } = createJoiner(basis.parts, basis.shop);
   const aspectsOf = createAspectNumbers();
   const findingsOf = createFindingsFinder();
-  const remediesOf = shareBy(OF_REMEDIES, (subject: Subject, findings: readonly Finding[]) =>
-    basis.findRemedies ? basis.findRemedies(subject, findings) : [],
+  const fastenerOf = shareBy(['part'], summariseFastener);
+  const requirementOf = shareBy(['part'], summariseRequirement);
+  const sheetOf = shareBy(['material', 'thickness'], summariseSheet);
+  const trialIn = createPartTrials();
+  const remediesOf = shareBy(OF_REMEDIES, (subject: Subject, findings: readonly Finding[], numbers: AspectNumbers) =>
+    basis.findRemedies ? basis.findRemedies(subject, findings, trialIn(numbers)) : [],
   );
   const known: Judged[] = [];
   const numberOf = numberTuples(ASPECTS.length);
-  const judge: RowJudge = (line, pieces) => {
+  const judgeByAspects: RowJudge = (line, pieces) => {
     const part = partOf(line);
     const subject = subjectOf(line, part, pieces);
     const numbers = aspectsOf(line, part, pieces);
     const number = numberOf(numbers);
     if (number === known.length) known.push(judgeAnew(subject, numbers));
     return { subject, judged: known[number] as Judged };
+  };
+  const alike = new Map<Line, JudgedRow>();
+  const judge: RowJudge = (line, pieces) => {
+    const first = firstAlike(line);
+    const before = alike.get(first);
+    if (before?.subject.pieces === pieces) return { subject: subjectLike(before.subject, line), judged: before.judged };
+    const row = judgeByAspects(line, pieces);
+    alike.set(first, row);
+    return row;
   };
   const judgeAnew = (subject: Subject, numbers: AspectNumbers): Judged => {
     const findings = findingsOf(subject, numbers);
@@ -71,13 +87,18 @@ function createShare(basis: Basis): { readonly judge: RowJudge; readonly size: (
       findings,
       verdict,
       decidedBy,
-      remedies: verdict === 'holds' ? [] : remediesOf(numbers, subject, findings),
-      fastener: summariseFastener(subject),
-      sheet: summariseSheet(subject),
-      requires: summariseRequirement(subject),
+      remedies: verdict === 'holds' ? [] : remediesOf(numbers, subject, findings, numbers),
+      fastener: fastenerOf(numbers, subject),
+      sheet: sheetOf(numbers, subject),
+      requires: requirementOf(numbers, subject),
     };
   };
-  return { judge, size: () => known.length };
+  return { judge, size: () => alike.size };
+}
+
+/** The subject of a row that says the same as another. */
+function subjectLike({ pieces, fastener, near, fitting, metals, sheets, shop }: Subject, line: Line): Subject {
+  return { line, pieces, fastener, near, fitting, metals, sheets, shop };
 }
 
 /** A substitute is pressed into the same sheet and counted alike; words about the listed part say nothing of it. */
@@ -89,15 +110,21 @@ const PLACES = rules.map((rule) => {
   return { group, at: GROUPS[group]?.rules.indexOf(rule) ?? 0 };
 });
 
+/** Quantities differ where all else repeats: what does not look at them is put together first. */
+const BUT_QUANTITY: readonly Aspect[] = ASPECTS.filter((aspect) => aspect !== 'quantity');
+
 function createFindingsFinder(): (subject: Subject, numbers: AspectNumbers) => readonly Finding[] {
   const runs = GROUPS.map(({ aspects, rules: own }: RuleGroup) =>
     shareBy(aspects, (subject: Subject) => own.map((rule: Rule) => runRule(rule, subject))),
   );
+  const saidUncounted = shareBy(BUT_QUANTITY, (subject: Subject, numbers: AspectNumbers) =>
+    runs.map((run, group) => (GROUPS[group]?.aspects.includes('quantity') ? null : run(numbers, subject))),
+  );
   return (subject, numbers) => {
-    const said = runs.map((run) => run(numbers, subject));
+    const said = saidUncounted(numbers, subject, numbers);
     const findings: Finding[] = [];
     for (const { group, at } of PLACES) {
-      const finding = said[group]?.[at];
+      const finding = (said[group] ?? runs[group]?.(numbers, subject))?.[at];
       if (finding) findings.push(finding);
     }
     return findings;
@@ -111,9 +138,11 @@ function shareBy<Args extends readonly unknown[], T>(
 ): (numbers: AspectNumbers, ...args: Args) => T {
   const places = aspects.map((aspect) => PLACE_OF[aspect]);
   const numberOf = numberTuples(places.length);
+  const tuple = new Int32Array(places.length);
   const made: T[] = [];
   return (numbers, ...args) => {
-    const number = numberOf(places.map((place) => numbers[place] ?? 0));
+    for (let at = 0; at < places.length; at++) tuple[at] = numbers[places[at]!]!;
+    const number = numberOf(tuple);
     if (number === made.length) made.push(make(...args));
     return made[number] as T;
   };

@@ -1,4 +1,7 @@
+import { FIELD_NAMES } from '../catalogue/field-words.ts';
+import { FIELDS } from '../catalogue/show-part.ts';
 import type { FastenerSummary, Requirement, SheetSummary } from '../model/audited.ts';
+import type { Fastener } from '../model/fastener.ts';
 import type { Sheet, Subject } from '../rules/rule.ts';
 
 /** The fastener of a row in short; null when it is not on file. */
@@ -10,7 +13,13 @@ export function summariseFastener({ line, fastener, metals }: Subject): Fastener
     kind: fastener.kind,
     thread: fastener.thread,
     material: metals.map(({ name }) => name).join(' or ') || null,
+    ...(fastener.origin.edited && { edited: namesOfEdits(fastener) }),
   };
+}
+
+function namesOfEdits({ origin: { row, edited = {} } }: Fastener): string {
+  const fields = FIELDS.filter((field) => edited[field] !== undefined);
+  return row === 0 ? 'added' : fields.map((field) => FIELD_NAMES[field].toLowerCase()).join(', ');
 }
 
 /** The sheet of a row in short: what its candidates share; null when nothing is known of it. */

@@ -1,10 +1,14 @@
 import type { Line } from '../model/line.ts';
 import type { Column, HardwareList, LengthUnit, OtherRow, PanelRow, Role } from '../model/list.ts';
 import type { Notice, RawFile, RawRow, RawTable, TextReading } from '../model/raw.ts';
-import { createLineReader } from './build-line.ts';
+import { columnsRead, createLineReader } from './build-line.ts';
+import { gatherTexts, type TextsOf } from './column-texts.ts';
 import { type ColumnChoices, findColumns } from './columns.ts';
+import { distrust } from './distrust.ts';
 import { findTable } from './find-table.ts';
+import { refuseHuge } from './list-limits.ts';
 import { noticeColumns, noticeRows, noticeSheets } from './list-notices.ts';
+import { noticeLongCells } from './long-cells.ts';
 import { withoutOwnColumns } from './own-columns.ts';
 import { withoutOwnSheets } from './own-sheets.ts';
 import { panelRowsOf } from './panel-table.ts';
@@ -33,6 +37,7 @@ export function buildList(file: RawFile, options: ListOptions = {}): HardwareLis
     header: foundHeader,
     others: otherSheets,
   } = findTable(options.sheet === undefined ? lists : file, options);
+  refuseHuge(file, found, foundHeader);
   const table = withoutOwnColumns(found, foundHeader.number);
   const header = table.rows.find(({ number }) => number === foundHeader.number) ?? foundHeader;
   const { headings, body, unitsRow } = splitTable(table, header);
@@ -46,6 +51,7 @@ export function buildList(file: RawFile, options: ListOptions = {}): HardwareLis
     ...noticeSheets(table, otherSheets.filter(isNoSourceOf(panelRows))),
     ...noticeColumns(columns, table),
     ...noticeRows(table, header, rows, [...shifted], headings.length),
+    ...noticeLongCells(rows, columnsRead(columns), table.name),
   ];
   return relateRows({
     file: file.file,
@@ -96,12 +102,12 @@ function sortRows(
 ) {
   const roles = { ...Object.fromEntries(side.map(({ index }) => [index, 'other' as const])), ...chosen.roles };
   const choices = side.length > 0 ? { ...chosen, roles } : chosen;
-  const first = findColumns(headings, columnTexts(headings, body), choices);
+  const first = findColumns(headings, textsIn(body), choices);
   const whats = findOthers(body, side, first);
   const rows = body.filter((_, at) => whats[at] === null);
   if (rows.length === body.length && side.length === 0)
     return { columns: spreadColumns(first, rows), others: [], rows };
-  const second = findColumns(headings, columnTexts(headings, rows), choices);
+  const second = findColumns(headings, textsIn(rows), choices);
   const columns = spreadColumns(second, rows);
   const settled = isSameColumns(first, second) ? whats : findOthers(body, side, columns);
   const others = body.flatMap((row, at): readonly OtherRow[] => {
@@ -123,10 +129,9 @@ function isSameColumns(one: readonly Column[], other: readonly Column[]): boolea
   return one.every(({ role, heading }, at) => role === other[at]?.role && heading === other[at].heading);
 }
 
-function columnTexts(headings: readonly string[], rows: readonly RawRow[]): readonly (readonly string[])[] {
-  return headings.map((_, index) =>
-    rows.map(({ cells, flags }) => (flags && !hasText(flags[index]) ? '' : (cells[index] ?? ''))),
-  );
+/** A cell that the file has spoiled tells nothing of its column. */
+function textsIn(rows: readonly RawRow[]): TextsOf {
+  return gatherTexts(rows, ({ cells, flags }, index) => (flags && !hasText(flags[index]) ? '' : (cells[index] ?? '')));
 }
 
 const hasText = (flag: string | undefined) => flag === undefined || flag === 'merged';
@@ -138,18 +143,4 @@ function concerns(table: RawTable): (notice: Notice) => boolean {
 /** More filled cells than headings in a text file: a comma inside an unquoted cell has pushed the rest to the right. */
 export function isShifted({ cells }: RawRow, width: number): boolean {
   return cells.length > width && cells.slice(width).some((cell) => cell.trim() !== '');
-}
-
-/** The line without its facts, because nobody knows which cell is which. */
-export function distrust(line: Line): Line {
-  const unread = { how: 'unreadable', mm: null, otherMm: null, unitFrom: null } as const;
-  return {
-    ...line,
-    seemsToBe: null,
-    quantity: { text: line.quantity.text, how: 'unreadable', value: null },
-    material: { text: line.material.text, how: 'unreadable', candidates: [], family: null, remarks: [] },
-    thickness: { ...line.thickness, ...unread, number: null, gaugeSystem: null, toleranceMm: null },
-    hole: { ...line.hole, ...unread, lowMm: null, highMm: null },
-    edge: { ...line.edge, ...unread },
-  };
 }

@@ -8,10 +8,10 @@ import { seemsToBe } from './rows.ts';
  * The role of a column after a look at its cells: "Item" may head numbers, part numbers or names, "Material" may head item
  * names or stock numbers, "Units" may head counts or words. A heading that settles it, or an empty column, keeps its role.
  */
-export function fitRole(found: HeadingReading | null, heading: string, texts: readonly string[]): Role {
+export function fitRole(found: HeadingReading | null, heading: string, texts: () => readonly string[]): Role {
   const fitter = found && (found.sure ? FITTERS_OF_SURE : FITTERS)[found.role];
   if (!fitter && (found || heading.trim() !== '')) return found?.role ?? 'other';
-  const filled = texts.filter((text) => text.trim() !== '');
+  const filled = texts().filter((text) => text.trim() !== '');
   if (filled.length === 0) return found?.role ?? 'other';
   if (!found) return most(filled, isDotted) ? 'index' : 'other';
   return fitter?.(filled, found.words) ?? found.role;

@@ -1,5 +1,6 @@
 import type { Column, LengthUnit, Role } from '../model/list.ts';
 import { fitRole } from './column-content.ts';
+import type { TextsOf } from './column-texts.ts';
 import { columnUnit } from './column-unit.ts';
 import { headingText } from './heading-text.ts';
 import { findRole } from './headings.ts';
@@ -16,17 +17,16 @@ export interface ColumnChoices {
 export const NO_CHOICES: ColumnChoices = { roles: {}, units: {} };
 
 /**
- * What each column means: by its heading, checked against the cells under it. `texts` are the cells of each column below the
- * headings. One column per role; the rest become `other`. A choice of the user stands above everything.
+ * What each column means: by its heading, checked against the cells under it, which `textsOf` gives where they are needed. One column per role; the rest become `other`. A choice of the user stands above everything.
  */
 export function findColumns(
   headings: readonly string[],
-  texts: readonly (readonly string[])[],
+  textsOf: TextsOf,
   { roles = {}, units = {} }: Partial<ColumnChoices> = {},
 ): readonly Column[] {
-  const guesses = headings.map((heading, index) => guess(heading, index, texts[index] ?? [], roles[index]));
+  const guesses = headings.map((heading, index) => guess(heading, index, () => textsOf(index), roles[index]));
   const settled = contest(guesses);
-  return withUnits(headings, texts, settled, units);
+  return withUnits(headings, textsOf, settled, units);
 }
 
 /** One column's claim to a role while the columns are compared. */
@@ -35,10 +35,10 @@ interface Claim {
   readonly heading: string;
   readonly role: Role;
   readonly strength: 'chosen' | 'sure' | 'unsure';
-  readonly texts: readonly string[];
+  readonly texts: () => readonly string[];
 }
 
-function guess(heading: string, index: number, texts: readonly string[], chosen: Role | undefined): Claim {
+function guess(heading: string, index: number, texts: () => readonly string[], chosen: Role | undefined): Claim {
   if (chosen) return { index, heading, role: chosen, strength: 'chosen', texts };
   const found = findRole(heading);
   const role = fitRole(found, heading, texts);
@@ -70,14 +70,14 @@ function pickWinner(role: Role, claims: readonly Claim[], all: readonly Claim[])
   const chosen = claims.find(({ strength }) => strength === 'chosen');
   if (chosen || role === 'other') return chosen ?? null;
   if (claims.length === 1) return claims[0] ?? null;
-  const filled = claims.filter(({ texts }) => texts.some(isFilled));
+  const filled = claims.filter(({ texts }) => texts().some(isFilled));
   const present = filled.length > 0 ? filled : claims;
   const sure = present.filter(({ strength }) => strength === 'sure');
   const rivals = sure.length > 0 ? sure : present;
   if (role === 'material' && rivals.length > 1) return pickSheetMaterial(rivals, all);
   const fastener = role === 'partNumber' ? rivals.find(({ heading }) => namesFastener(heading)) : undefined;
   if (fastener) return fastener;
-  const filledIn = new Map(rivals.map((claim) => [claim, claim.texts.filter(isFilled).length]));
+  const filledIn = new Map(rivals.map((claim) => [claim, claim.texts().filter(isFilled).length]));
   return rivals.reduce((best, claim) => ((filledIn.get(claim) ?? 0) > (filledIn.get(best) ?? 0) ? claim : best));
 }
 
@@ -124,20 +124,19 @@ const THREADED: ReadonlySet<Role> = new Set(['partNumber', 'description', 'threa
 
 function withUnits(
   headings: readonly string[],
-  texts: readonly (readonly string[])[],
+  textsOf: TextsOf,
   roles: readonly Role[],
   units: Readonly<Record<number, LengthUnit>>,
 ): readonly Column[] {
   let system: LengthUnit | null | undefined;
-  const settle = () =>
-    (system ??= threadSystem(roles.flatMap((role, at) => (THREADED.has(role) ? (texts[at] ?? []) : []))));
+  const settle = () => (system ??= threadSystem(roles.flatMap((role, at) => (THREADED.has(role) ? textsOf(at) : []))));
   return headings.map((heading, index) => {
     const role = roles[index] ?? 'other';
     const column = { index, heading, role };
     const chosen = units[index];
     if (!isSizeRole(role)) return { ...column, unit: null, unitFrom: null };
     if (chosen) return { ...column, unit: chosen, unitFrom: 'user' };
-    const found = columnUnit(heading, texts[index] ?? [], role);
+    const found = columnUnit(heading, textsOf(index), role);
     if (found.from) return { ...column, unit: found.unit, unitFrom: found.from };
     const unit = settle();
     return { ...column, unit, unitFrom: unit && 'list' };

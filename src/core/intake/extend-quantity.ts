@@ -22,11 +22,14 @@ export function extendQuantities(rows: readonly TreeRow[], tree: Tree, columns: 
   const countOf = multiplier
     ? (row: TreeRow) => times(wholeOf(row.quantity), wholeOf(parseQuantity(row.cells[multiplier.index] ?? '')))
     : throughTree(rows, tree);
-  const pieces = new Map(rows.map((row) => [row.row, countOf(row)]));
-  const spoiled = rows.filter(
-    ({ row, quantity }) => pieces.get(row) === null && quantity && wholeOf(quantity) !== null,
-  );
-  return { pieces, spoiled: spoiled.map(({ row }) => row) };
+  const pieces = new Map<number, number | null>();
+  const spoiled: number[] = [];
+  for (const row of rows) {
+    const counted = countOf(row);
+    pieces.set(row.row, counted);
+    if (counted === null && row.quantity && wholeOf(row.quantity) !== null) spoiled.push(row.row);
+  }
+  return { pieces, spoiled };
 }
 
 /** "Assembly multiplier", "No. of panels". "Panel qty" is none: it may as well be the quantity in one panel. */
@@ -38,6 +41,7 @@ function isMultiplier({ heading, role }: Column): boolean {
 }
 
 function throughTree(rows: readonly TreeRow[], tree: Tree): (row: TreeRow) => number | null {
+  if (tree.parents.size === 0 && tree.perAssembly.length === 0) return ({ quantity }) => quantity?.value ?? null;
   const byRow = new Map(rows.map((row) => [row.row, row]));
   const known = new Map<number, number | null>();
   const countAt = (at: number): number | null => {

@@ -1,8 +1,9 @@
+import { rememberSome } from '../caching/remember.ts';
 import { NO_FACTS, type PressedWhen, type WorkFacts } from '../model/facts.ts';
 import { namePlating, oneFinish } from './facts-finish.ts';
 import { findHoleProcess } from './facts-hole.ts';
 import { type AskedLoads, findCellLoads, findLoads } from './facts-loads.ts';
-import { readFinishes, type SheetFinish, type ToldFinishes } from './facts-owner.ts';
+import { type FinishCell, readFinishes, type SheetFinish, type ToldFinishes } from './facts-owner.ts';
 import { findEnvironment, findWelding } from './facts-place.ts';
 import { findRimWork, namesHole } from './facts-rim.ts';
 import { findMating, findScrew } from './facts-screw.ts';
@@ -45,7 +46,7 @@ export function readFacts(cells: FactCells): WorkFacts {
   };
 }
 
-function plainText(text: string): string {
+function readPlainText(text: string): string {
   const plain = text.trim() === '' ? '' : text.split(/\r?\n/).map(plainCell).filter(Boolean).join('\n');
   return isBlankCell(plain) ? '' : plain;
 }
@@ -57,10 +58,10 @@ type FinishFacts = Pick<
 
 function finishFacts(finish: string, note: string, description: string, sheet: string): FinishFacts {
   const told = [
-    readFinishes(finish, 'finish'),
-    readFinishes(note, 'note'),
-    readFinishes(description, 'description'),
-    readFinishes(sheet, 'sheet'),
+    finishesIn.finish(finish),
+    finishesIn.note(note),
+    finishesIn.description(description),
+    finishesIn.sheet(sheet),
   ];
   const sheetFinish = findSheetFinish(told);
   const pressedWhen = findPressedWhen(told);
@@ -95,27 +96,27 @@ type HoleFacts = Pick<WorkFacts, 'rimWork' | 'holeProcess' | 'holeMasked' | 'wro
 
 /** A description is about the fastener: of the hole it speaks only where it says so. */
 function holeFacts(hole: string, note: string, finish: string, description: string): HoleFacts {
-  const aboutHole = namesHole(description) ? description : '';
+  const aboutHole = aboutHoleIn(description);
   const texts = [hole, note, finish, aboutHole].filter(Boolean);
   return {
-    rimWork: findRimWork(hole, 'hole') ?? texts.map((text) => findRimWork(text)).find((word) => word !== null) ?? null,
-    holeProcess: findHoleProcess([hole, note, aboutHole].filter(Boolean).join('\n')),
-    holeMasked: texts.some(isHoleMasked),
-    wrongSide: [note, finish, description].map(findWrongSide).find((words) => words !== null) ?? null,
+    rimWork: rimWorkInHole(hole) ?? texts.map(rimWorkIn).find((word) => word !== null) ?? null,
+    holeProcess: holeProcessIn([hole, note, aboutHole].filter(Boolean).join('\n')),
+    holeMasked: texts.some(isMaskedIn),
+    wrongSide: [note, finish, description].map(wrongSideIn).find((words) => words !== null) ?? null,
   };
 }
 
 type LoadFacts = Pick<WorkFacts, 'requiredPushOutN' | 'requiredTorqueOutNm' | 'tighteningNm' | 'screw' | 'matingMm'>;
 
 function loadFacts(note: string, load: string, { description, loadHeading = '' }: FactCells): LoadFacts {
-  const asked = [findCellLoads(load, loadHeading), findLoads(note)];
-  const joint = [note, load, aboutScrew(plainText(description))].filter(Boolean);
+  const asked = [findCellLoads(load, loadHeading), loadsIn(note)];
+  const joint = [note, load, aboutScrewIn(plainText(description))].filter(Boolean);
   return {
     requiredPushOutN: firstOf(asked, 'pushOutN'),
     requiredTorqueOutNm: firstOf(asked, 'torqueOutNm'),
     tighteningNm: firstOf(asked, 'tighteningNm'),
-    screw: joint.map(findScrew).find((screw) => screw !== null) ?? null,
-    matingMm: joint.map(findMating).find((mm) => mm !== null) ?? null,
+    screw: joint.map(screwIn).find((screw) => screw !== null) ?? null,
+    matingMm: joint.map(matingIn).find((mm) => mm !== null) ?? null,
   };
 }
 
@@ -130,7 +131,28 @@ function aboutScrew(description: string): string {
 
 function serviceFacts(note: string, finish: string, description: string): Pick<WorkFacts, 'environment' | 'welding'> {
   return {
-    environment: findEnvironment([note, finish, description].join('\n')),
-    welding: findWelding(note) ?? findWelding(finish),
+    environment: environmentIn([note, finish, description].join('\n')),
+    welding: weldingIn(note) ?? weldingIn(finish),
   };
 }
+
+/** Cells repeat one by one, though seldom all of a row together: each text is looked through once for each thing that it may say. */
+const plainText = rememberSome(readPlainText);
+const finishesIn: Readonly<Record<FinishCell, (text: string) => ToldFinishes>> = {
+  finish: rememberSome((text) => readFinishes(text, 'finish')),
+  note: rememberSome((text) => readFinishes(text, 'note')),
+  description: rememberSome((text) => readFinishes(text, 'description')),
+  sheet: rememberSome((text) => readFinishes(text, 'sheet')),
+};
+const rimWorkIn = rememberSome((text) => findRimWork(text));
+const rimWorkInHole = rememberSome((text) => findRimWork(text, 'hole'));
+const aboutHoleIn = rememberSome((text) => (namesHole(text) ? text : ''));
+const holeProcessIn = rememberSome(findHoleProcess);
+const isMaskedIn = rememberSome(isHoleMasked);
+const wrongSideIn = rememberSome(findWrongSide);
+const loadsIn = rememberSome(findLoads);
+const aboutScrewIn = rememberSome(aboutScrew);
+const screwIn = rememberSome(findScrew);
+const matingIn = rememberSome(findMating);
+const environmentIn = rememberSome(findEnvironment);
+const weldingIn = rememberSome(findWelding);

@@ -1,3 +1,4 @@
+import { rememberText } from '../caching/remember.ts';
 import type { RawFile, RawRow, RawTable } from '../model/raw.ts';
 import { findRole } from './headings.ts';
 import { isPanelTable } from './panel-table.ts';
@@ -20,9 +21,10 @@ export interface Header {
  * because headings are often repeated further down.
  */
 export function findHeader(table: RawTable, roleOf: RoleFinder = findRole): Header | null {
+  const known = rememberText(roleOf);
   let best: Header | null = null;
   for (const row of table.rows.slice(0, ROWS_SEARCHED)) {
-    const score = scoreHeadings(row.cells, roleOf);
+    const score = scoreHeadings(row.cells, known);
     if (score !== null && score > (best?.score ?? 0)) best = { row, score };
   }
   return best;

@@ -18,6 +18,7 @@ export interface HeadingReading {
 
 /** The role that a heading names; null for one that names none of ours, such as "Qty per pack" or "Status". */
 export function findRole(heading: string): HeadingReading | null {
+  if (heading.length > LONGEST_CELL) return null;
   const { words, spelt, unit } = headingText(heading);
   if (words === '' || words.length > LONGEST_HEADING || UNIT_PRICE.test(heading)) return null;
   const exact = EXACT.get(compact(heading));
@@ -32,6 +33,9 @@ export function findRole(heading: string): HeadingReading | null {
 
 /** `EP` heads German unit prices; `Ép.` and `Ep` head French thicknesses. */
 const UNIT_PRICE = /^\s*EP\s*$/;
+
+/** Signs and blanks do not count as words, yet there are not that many of them. */
+const LONGEST_CELL = 300;
 
 /** A cell longer than this is a sentence, not a heading. */
 const LONGEST_HEADING = 60;

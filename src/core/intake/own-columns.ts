@@ -1,4 +1,5 @@
 import type { RawRow, RawTable } from '../model/raw.ts';
+import { DEMO_WORDS, SAFETY_SHORT } from '../say/safety.ts';
 
 /** Headings of the columns that we put beside a list when it is exported; units in brackets may follow. */
 const OWN_HEADING =
@@ -28,13 +29,19 @@ export function findOwnColumns(headings: readonly string[]): readonly ColumnRun[
   return runs;
 }
 
-/** The table without what an earlier export of ours has put beside the list, from the row of headings down. */
+/** The table without what an earlier export of ours has put beside and under the list, from the row of headings down. */
 export function withoutOwnColumns(table: RawTable, headerRow: number): RawTable {
   const header = table.rows.find(({ number }) => number === headerRow);
   const runs = findOwnColumns(header?.cells ?? []);
   if (runs.length === 0) return table;
   const rows = table.rows.map((row) => (row.number < headerRow ? row : blank(row, runs)));
-  return { ...table, rows: rows.filter(({ cells }) => cells.some((cell) => cell.trim() !== '')) };
+  return { ...table, rows: rows.filter(({ cells }) => !isLeftOver(cells)) };
+}
+
+/** Nothing, or one of the sentences that an export puts under the list. */
+function isLeftOver(cells: readonly string[]): boolean {
+  const [first = '', ...others] = cells.filter((cell) => cell.trim() !== '');
+  return others.length === 0 && (first === '' || first === DEMO_WORDS || first === SAFETY_SHORT);
 }
 
 function blank(row: RawRow, runs: readonly ColumnRun[]): RawRow {

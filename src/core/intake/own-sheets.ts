@@ -1,7 +1,7 @@
 import type { RawFile, RawTable } from '../model/raw.ts';
 
 /** Our sheets of an exported workbook by name, with the words that their first row begins with. */
-const FIRST_ROWS: Readonly<Record<string, readonly string[]>> = {
+const FIRST_ROWS = {
   findings: ['Row in file', 'Part number', 'Panel', 'Row verdict'],
   purchase: ['Part number', 'Kind', 'Thread', 'Rows', 'Panels'],
   'press sheet': ['Panel', 'Order', 'Verdict', 'Part number'],
@@ -10,16 +10,18 @@ const FIRST_ROWS: Readonly<Record<string, readonly string[]>> = {
   changes: ['When (UTC)', 'By', 'What'],
   compare: ['Compared', 'Before', 'After', 'Difference'],
   basis: ['List'],
-};
+} as const;
+export type OwnSheetKind = keyof typeof FIRST_ROWS;
 
 /** The file without the sheets that an earlier export of ours has added: they read like lists, and are none. */
 export function withoutOwnSheets(file: RawFile): RawFile {
-  const tables = file.tables.filter((table) => !isOwnSheet(table));
+  const tables = file.tables.filter((table) => ownSheetKind(table) === null);
   return tables.length === file.tables.length ? file : { ...file, tables };
 }
 
-/** Whether a sheet is one of ours: by its name, perhaps numbered because the name was taken, and its first row. */
-function isOwnSheet({ name, rows }: RawTable): boolean {
-  const words = FIRST_ROWS[name.toLowerCase().replace(/ \d+$/, '')];
-  return words?.every((word, index) => rows[0]?.cells[index] === word) ?? false;
+/** Which of our sheets a sheet is: by its name, perhaps numbered because the name was taken, and its first row. Null: none. */
+export function ownSheetKind({ name, rows }: RawTable): OwnSheetKind | null {
+  const plain = name.toLowerCase().replace(/ \d+$/, '');
+  const kind = (Object.keys(FIRST_ROWS) as OwnSheetKind[]).find((one) => one === plain);
+  return kind && FIRST_ROWS[kind].every((word, index) => rows[0]?.cells[index] === word) ? kind : null;
 }

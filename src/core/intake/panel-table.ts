@@ -1,6 +1,7 @@
 import type { Column, PanelRow, Role } from '../model/list.ts';
 import type { RawFile, RawRow, RawTable } from '../model/raw.ts';
 import { createLineReader } from './build-line.ts';
+import { gatherTexts } from './column-texts.ts';
 import { findColumns } from './columns.ts';
 import { findRole } from './headings.ts';
 import { isFastenerRow, partNames } from './sheet-part.ts';
@@ -25,8 +26,7 @@ function readTable(table: RawTable): readonly PanelRow[] {
   const header = table.rows.slice(0, ROWS_SEARCHED).find(({ cells }) => headsPanels(cells));
   if (!header) return [];
   const rows = table.rows.filter(({ number }) => number > header.number);
-  const texts = header.cells.map((_, index) => rows.map(({ cells }) => cells[index] ?? ''));
-  return readPanelRows(rows, findColumns(header.cells, texts), table.name);
+  return readPanelRows(rows, findColumns(header.cells, gatherTexts(rows)), table.name);
 }
 
 /** Whether headings are those of a panel table: a name, and what the sheet is. */

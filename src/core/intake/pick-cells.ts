@@ -1,10 +1,11 @@
 import { type CellFlags, type Column, ROLES, type Role } from '../model/list.ts';
+import { cutCell } from './long-cells.ts';
 
 /** Where the cell of one role stands in the rows of one list. */
 export interface Place {
   /** Null: the list has no such column. */
   readonly column: Column | null;
-  /** Text of the cell, without blanks around it; '' where there is no such column. */
+  /** Text of the cell as far as it is read, without blanks around it; '' where there is no such column. */
   readonly text: (cells: readonly string[]) => string;
   /** The file holds a date, an error or an uncalculated formula here: what stands in the cell is not what the sender typed. */
   readonly isSpoiled: (flags: CellFlags) => boolean;
@@ -28,7 +29,7 @@ function placeOf(column: Column | null): Place {
     column,
     text:
       through === index
-        ? (cells) => (cells[index] ?? '').trim()
+        ? (cells) => cutCell(cells[index] ?? '').trim()
         : (cells) => spreadText(cells.slice(index, through + 1)),
     isSpoiled: (flags) => flags !== NO_FLAGS && flags[index] !== undefined && flags[index] !== 'merged',
   };
@@ -36,5 +37,5 @@ function placeOf(column: Column | null): Place {
 
 /** The one text in the columns that it is spread over. */
 function spreadText(cells: readonly string[]): string {
-  return (cells.find((cell) => cell.trim() !== '') ?? '').trim();
+  return cutCell(cells.find((cell) => cell.trim() !== '') ?? '').trim();
 }

@@ -15,13 +15,20 @@ export function joinHeadings(header: RawRow, above: RawRow | null, below: RawRow
   const unitsRow = below && below.number === header.number + 1 && isUnitsRow(below) ? below : null;
   const texts = trimEnd(header.cells).map((text) => text.replace(/\s+/g, ' ').trim());
   const groups = above && above.number === header.number - 1 ? groupNames(above, texts.length) : [];
+  const seen = countTexts(texts);
   const headings = texts.map((text, index) => {
-    const isTwice = text !== '' && texts.filter((other) => other.toLowerCase() === text.toLowerCase()).length > 1;
+    const isTwice = text !== '' && (seen.get(text.toLowerCase()) ?? 0) > 1;
     const group = isTwice && groups[index] ? `${groups[index]} ` : '';
     const unit = unitsRow?.cells[index]?.replace(/[()[\]]/g, '').trim();
     return `${group}${text}${unit && text !== '' ? ` (${unit})` : ''}`;
   });
   return { headings, unitsRow };
+}
+
+function countTexts(texts: readonly string[]): ReadonlyMap<string, number> {
+  const counts = new Map<string, number>();
+  for (const text of texts) counts.set(text.toLowerCase(), (counts.get(text.toLowerCase()) ?? 0) + 1);
+  return counts;
 }
 
 /**

@@ -2,7 +2,6 @@ import type { Line } from '../model/line.ts';
 import type { HardwareList, OtherRow } from '../model/list.ts';
 import { extendQuantities } from './extend-quantity.ts';
 import { inheritSheets } from './inherit.ts';
-import { isFastenerRow } from './sheet-part.ts';
 import { readSideTable } from './side-table.ts';
 import { readTree } from './tree.ts';
 import { noticeTree } from './tree-notices.ts';
@@ -34,14 +33,8 @@ export const PANEL_TABLE_ROW = 'panel table';
 
 /** Rows of the list and titles between them, in file order. */
 function treeRows(lines: readonly Line[], others: readonly OtherRow[]): readonly TreeRow[] {
-  const rows = lines.map(toTreeRow);
   const titles = others
     .filter(({ what }) => what === 'section')
-    .map(({ row, cells }) => ({ row, cells, partNumber: '', description: '', quantity: null, isFastener: false }));
-  return [...rows, ...titles].sort((a, b) => a.row - b.row);
-}
-
-function toTreeRow(line: Line): TreeRow {
-  const { row, cells, partNumber, description, quantity } = line;
-  return { row, cells, partNumber, description, quantity, isFastener: isFastenerRow(line) };
+    .map(({ row, cells }) => ({ row, cells, partNumber: '', description: '', quantity: null, seemsToBe: null }));
+  return titles.length === 0 ? lines : [...lines, ...titles].sort((a, b) => a.row - b.row);
 }

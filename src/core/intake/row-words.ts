@@ -73,7 +73,7 @@ export const OTHER_PARTS: readonly OtherThing[] = [
   words('cable', 'cables?|wires?|wiring|harness(?:es)?|cords?|jumpers?|kabel|câbles?'),
   words(
     'connector',
-    '(?:\\d+[ -]?pins? |pin )?(?:connectors?|headers?|sockets?|plugs?|terminals?|terminal blocks?)|\\d+[ -]?pins?|stecker',
+    '(?:\\d{1,4}[ -]?pins? |pin )?(?:connectors?|headers?|sockets?|plugs?|terminals?|terminal blocks?)|\\d{1,4}[ -]?pins?|stecker',
   ),
   words(
     'electrical part',

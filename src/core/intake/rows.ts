@@ -2,6 +2,7 @@ import { rememberText } from '../caching/remember.ts';
 import type { Column, Role } from '../model/list.ts';
 import type { RawRow } from '../model/raw.ts';
 import { foldText } from './heading-text.ts';
+import { cutCell } from './long-cells.ts';
 import {
   EXAMPLE_START,
   GROUP_START,
@@ -75,7 +76,7 @@ function takeThings(text: string, things: readonly OtherThing[]): { what: string
 function createPlainTest(columns: readonly Column[]): (row: RawRow) => boolean {
   const headings = columns.map(({ heading }) => foldText(heading).charCodeAt(0));
   const part = columns.find(({ role }) => role === 'partNumber')?.index ?? -1;
-  const isLabel = rememberText((text) => TOTAL.test(text.replace(/\s+/g, ' ').trim()));
+  const isLabel = rememberText((text) => TOTAL.test(cutCell(text).replace(/\s+/g, ' ').trim()));
   return ({ cells, flags }) => {
     if (flags) return false;
     let first = 0;
@@ -133,7 +134,7 @@ function createCellFinder(columns: readonly Column[]): (row: RawRow) => readonly
 function createCellReader({ role, heading }: Pick<Column, 'role' | 'heading'>): (cell: string) => FilledCell | null {
   const folded = foldText(heading);
   return (cell) => {
-    const text = cell.replace(/\s+/g, ' ').trim();
+    const text = cutCell(cell).replace(/\s+/g, ' ').trim();
     if (PLACEHOLDER.test(text)) return null;
     return { text, role, isHeading: heading !== '' && isFoldedTo(folded, text) };
   };

@@ -1,4 +1,5 @@
 import type { Line } from '../model/line.ts';
+import { firstAlike } from './read-line.ts';
 import { OPEN_WORDS, PRESS_IN_WORDS } from './row-words.ts';
 import { isLooseHardware } from './rows.ts';
 import { findThreads } from './thread-words.ts';
@@ -20,8 +21,12 @@ export function couldBeSheetPart(line: Line): boolean {
   return line.seemsToBe === null && !isFastenerRow(line);
 }
 
+/** Words of a row that tell what it is. */
+type FastenerWords = Pick<Line, 'description' | 'partNumber' | 'seemsToBe'>;
+
 /** Whether the words of a row say that it is a fastener, pressed in or loose. */
-export function isFastenerRow(line: Line): boolean {
+export function isFastenerRow(row: FastenerWords): boolean {
+  const line = firstAlike(row);
   const before = fastenerRows.get(line);
   if (before !== undefined) return before;
   const { description, partNumber, seemsToBe } = line;
@@ -32,7 +37,7 @@ export function isFastenerRow(line: Line): boolean {
 }
 
 /** A line never changes, and every edit asks again. */
-const fastenerRows = new WeakMap<Line, boolean>();
+const fastenerRows = new WeakMap<FastenerWords, boolean>();
 
 function plainPart(partNumber: string): string {
   return partNumber.replace(/[-_./]+/g, ' ');

@@ -1,6 +1,7 @@
 import { Unreadable } from '../model/raw.ts';
 import { DEFAULT_SHOP, type ShopSettings } from '../model/shop.ts';
 import { SETTING_WORDS } from '../say/show-setting.ts';
+import { parseJson } from './parse-json.ts';
 
 export type SettingKey = keyof ShopSettings;
 
@@ -22,6 +23,12 @@ export const SETTING_RANGES: Readonly<Partial<Record<SettingKey, SettingRange>>>
   sparesPercent: { least: 0, most: 1000 },
   buildQuantity: { least: 1, most: 10_000_000, whole: true },
 };
+
+/** Characters of a settings file; all settings take a hundredth of it. */
+const LONGEST = 100_000;
+
+/** Characters of a value that a sentence repeats. */
+const LONGEST_QUOTE = 80;
 
 /** Every setting, in the order of the defaults. */
 export const SETTING_KEYS = Object.keys(DEFAULT_SHOP) as readonly SettingKey[];
@@ -65,7 +72,9 @@ export function choicesOf(key: SettingKey): readonly string[] {
 
 /** As it stands in the file; JSON has no way to write a number that is too large. */
 function quoteValue(value: unknown): string {
-  return typeof value === 'number' ? String(value) : JSON.stringify(value);
+  if (typeof value === 'number') return String(value);
+  const json = JSON.stringify(value);
+  return json.length > LONGEST_QUOTE ? `${json.slice(0, LONGEST_QUOTE)}…` : json;
 }
 
 function isSettingKey(key: string): key is SettingKey {
@@ -83,14 +92,20 @@ function showRange({ least, most, whole }: SettingRange): string {
 
 function parseObject(json: string, file: string): Readonly<Record<string, unknown>> {
   const expected = `“${file}” does not hold shop settings: a JSON object is expected, such as {"judgeThicknessAt": "thinnest"}.`;
-  const value = parseJson(json, expected);
+  if (json.length > LONGEST) {
+    const size = `${LONGEST.toLocaleString('en-US')} characters`;
+    throw new Unreadable(
+      `“${file}” does not hold shop settings: it has more than ${size}, and all settings take a hundredth of that; choose the file with your settings.`,
+    );
+  }
+  const value = parseOr(json, expected);
   if (value === null || typeof value !== 'object' || Array.isArray(value)) throw new Unreadable(expected);
   return value as Record<string, unknown>;
 }
 
-function parseJson(json: string, expected: string): unknown {
+function parseOr(json: string, expected: string): unknown {
   try {
-    return JSON.parse(json);
+    return parseJson(json);
   } catch {
     throw new Unreadable(expected);
   }

@@ -20,7 +20,7 @@ export function findSideTable(headings: readonly string[], rows: readonly RawRow
   const inSide = new Set(side);
   const columns = findColumns(
     headings.map((heading, index) => (inSide.has(index) ? heading : '')),
-    headings.map((_, index) => (inSide.has(index) ? rows.map(({ cells }) => cells[index] ?? '') : [])),
+    (index) => (inSide.has(index) ? rows.map(({ cells }) => cells[index] ?? '') : []),
   ).filter(({ index }) => inSide.has(index));
   return namesOnce(rows, columns) ? columns : [];
 }

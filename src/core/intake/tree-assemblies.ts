@@ -18,9 +18,9 @@ export function placeByAssemblies(rows: readonly TreeRow[], columns: readonly Co
 }
 
 function assemblyColumns(rows: readonly TreeRow[], columns: readonly Column[]): readonly AssemblyColumn[] {
-  const named = namesOf(rows);
-  const found = columns.flatMap(({ index, heading, role }) => {
-    if (role !== 'quantity' && role !== 'other') return [];
+  const counting = columns.filter(({ role }) => role === 'quantity' || role === 'other');
+  const named = rowsCalled(new Set(counting.map(({ heading }) => nameKey(assemblyName(heading) ?? heading))), rows);
+  const found = counting.flatMap(({ index, heading }) => {
     const name = assemblyName(heading);
     const row = named.get(nameKey(name ?? heading)) ?? null;
     if (row === null && name === null) return [];
@@ -51,13 +51,14 @@ function sumOf(cells: readonly string[], parts: readonly AssemblyColumn[]): numb
   return parts.reduce((sum, { index }) => sum + (parseQuantity(cells[index] ?? '').value ?? 0), 0);
 }
 
-/** Rows by part number and description; a name that two rows have names none. */
-function namesOf(rows: readonly TreeRow[]): ReadonlyMap<string, number | null> {
+/** Rows with one of those names as part number or description; a name that two rows have names none. */
+function rowsCalled(names: ReadonlySet<string>, rows: readonly TreeRow[]): ReadonlyMap<string, number | null> {
   const named = new Map<string, number | null>();
   for (const { row, partNumber, description } of rows) {
-    const [part, words] = [nameKey(partNumber), nameKey(description)];
-    if (part) named.set(part, named.has(part) ? null : row);
-    if (words && words !== part) named.set(words, named.has(words) ? null : row);
+    const part = nameKey(partNumber);
+    const words = nameKey(description);
+    if (part && names.has(part)) named.set(part, named.has(part) ? null : row);
+    if (words && words !== part && names.has(words)) named.set(words, named.has(words) ? null : row);
   }
   return named;
 }

@@ -1,4 +1,5 @@
 import type { Column } from '../model/list.ts';
+import { isFastenerRow } from './sheet-part.ts';
 import { placeByDepth } from './tree-depth.ts';
 import type { Placing, TreeRow } from './tree-row.ts';
 
@@ -37,6 +38,7 @@ function depthsBySpaces(rows: readonly TreeRow[], index: number): readonly numbe
 }
 
 function widthOf(text: string): number {
+  if (!/^\s/.test(text)) return 0;
   const blank = /^\s*/.exec(text)?.[0] ?? '';
   if (blank.length === text.length) return 0;
   return [...blank].reduce((sum, sign) => sum + (sign === '\t' ? TAB : sign === '\u3000' ? 2 : 1), 0);
@@ -45,5 +47,5 @@ function widthOf(text: string): number {
 /** Nothing is pressed into a fastener: blanks that would put rows under one are no indentation. */
 function hasFastenerAbove(rows: readonly TreeRow[], { parents }: Placing): boolean {
   const above = new Set([...parents.values()].flat());
-  return rows.some(({ row, isFastener }) => isFastener && above.has(row));
+  return rows.some((row) => above.has(row.row) && isFastenerRow(row));
 }

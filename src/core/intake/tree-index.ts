@@ -18,6 +18,7 @@ export function indexParts(text: string): readonly string[] | null {
 }
 
 function placeByColumn(rows: readonly TreeRow[], column: number): Placing | null {
+  if (!rows.some(({ cells }) => cells[column]?.includes('.'))) return null;
   const paths = rows.map(({ cells }) => indexParts(cells[column] ?? ''));
   const known = paths.filter((path) => path !== null);
   if (known.length * 2 < rows.length || !known.some((path) => path.length > 1)) return null;

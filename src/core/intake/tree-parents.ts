@@ -22,7 +22,7 @@ function indexKey(text: string): string {
 }
 
 /** "Assembly" may name where a row goes; "Panel" names the sheet that a fastener is pressed into, which is no count. */
-function isParentColumn({ role, heading }: Column): boolean {
+export function isParentColumn({ role, heading }: Column): boolean {
   if (role === 'parent') return true;
   return role === 'panel' && /\bassembly\b/.test(findRole(heading)?.words ?? '');
 }

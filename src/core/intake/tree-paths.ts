@@ -4,14 +4,22 @@ import { addTo, nameKey, type Placing, type TreeRow } from './tree-row.ts';
 
 /** Places rows by a path: in one cell (`a:1+b:1`, `Cabinet/Door`), or over numbered columns (`Path 1` to `Path 4`). */
 export function placeByPaths(rows: readonly TreeRow[], columns: readonly Column[]): readonly Placing[] {
-  const single = columns.filter(({ role, heading }) => isFree(role) && /\bpath$|^pfad$/i.test(heading.trim()));
-  const fromCells = single.flatMap(({ index }) =>
+  const fromCells = singlePaths(columns).flatMap(({ index }) =>
     placePaths(
       rows,
       rows.map(({ cells }) => splitPath(cells[index])),
     ),
   );
   return [...fromCells, ...numberedFamilies(columns).flatMap((family) => placeByFamily(rows, family))];
+}
+
+/** Columns that hold paths or parts of them. */
+export function pathColumns(columns: readonly Column[]): readonly Column[] {
+  return [...singlePaths(columns), ...numberedFamilies(columns).flat()];
+}
+
+function singlePaths(columns: readonly Column[]): readonly Column[] {
+  return columns.filter(({ role, heading }) => isFree(role) && /\bpath$|^pfad$/i.test(heading.trim()));
 }
 
 const isFree = (role: Column['role']) => role === 'other' || role === 'level' || role === 'parent';

@@ -10,8 +10,8 @@ export interface TreeRow {
   readonly description: string;
   /** Per parent. Null for a title: it stands for what is under it, once. */
   readonly quantity: QuantityReading | null;
-  /** Whether its words say that it is a press-in fastener, under which no sheet part stands. */
-  readonly isFastener: boolean;
+  /** As of a line: what it is when that is clearly no press-in fastener. */
+  readonly seemsToBe: string | null;
 }
 
 /** Rows put under their parents in one way. Rows that are not in `parents` stand at the top. */

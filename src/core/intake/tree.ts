@@ -27,7 +27,8 @@ const FLAT: Tree = { parents: new Map(), lost: [], because: '', circular: [], pe
 
 /** Reads the tree in the one way that explains the rows best. Rows are in file order; their columns may be in any. */
 export function readTree(rows: readonly TreeRow[], columns: readonly Column[]): Tree {
-  const best = WAYS.flatMap((way) => way(rows, columns)).reduce<Placing | null>(better, null);
+  const reached = reachedBy(rows, columns);
+  const best = WAYS.flatMap((way) => way(rows, reached)).reduce<Placing | null>(better, null);
   if (!best) return FLAT;
   const circular = findCycles(best.parents);
   const isCircular = new Set(circular);
@@ -38,6 +39,12 @@ export function readTree(rows: readonly TreeRow[], columns: readonly Column[]): 
     circular,
     perAssembly: best.perAssembly ?? [],
   };
+}
+
+/** A stray heading at the far right leaves thousands of columns without heading or text, which tell nothing. */
+function reachedBy(rows: readonly TreeRow[], columns: readonly Column[]): readonly Column[] {
+  const reach = rows.reduce((widest, { cells }) => Math.max(widest, cells.length), 0);
+  return columns.filter(({ heading, index }) => heading.trim() !== '' || index < reach);
 }
 
 /** A way that leaves as much unexplained as it explains is none. */

@@ -23,6 +23,8 @@ export interface FastenerSummary {
   readonly kind: string | null;
   readonly thread: string | null;
   readonly material: string | null;
+  /** Names of what the user edited of it in the catalogue; left out where nothing was. */
+  readonly edited?: string;
 }
 
 /** The sheet of a row in short; where several alloys are possible, what they share. */

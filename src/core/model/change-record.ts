@@ -8,6 +8,8 @@ export interface ChangeRecord {
   readonly what: string;
   /** Taken back since. */
   readonly undone: boolean;
+  /** Made before the list was opened, as its workbook says. */
+  readonly earlier?: boolean;
   readonly details: readonly ChangeDetail[];
 }
 
@@ -28,6 +30,8 @@ export interface WorkRecord {
   readonly changes: readonly ChangeRecord[];
   /** Rows in the order in which the user presses them; left out: as suggested. */
   readonly pressOrder?: readonly number[];
+  /** The workbook holds a sheet of concessions already: a new one takes its place, even with none left. */
+  readonly hadConcessions?: boolean;
 }
 
 export const NO_WORK: WorkRecord = { concessions: [], changes: [] };

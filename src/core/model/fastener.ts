@@ -1,4 +1,5 @@
 import type { Hardness } from '../units/hardness.ts';
+import type { PartCells, PartEdit } from './part-edit.ts';
 
 export const FASTENER_KINDS = [
   'clinch nut',
@@ -69,8 +70,11 @@ export interface Fastener {
   readonly source: string | null;
   readonly sourceDate: string | null;
   readonly note: string | null;
-  /** Which catalogue and which row of its file this came from. */
-  readonly origin: { readonly catalogue: string; readonly row: number };
+  /**
+   * Which catalogue and which row of its file this came from; row 0: added in the app. `edited`, of a part that was edited in the
+   * app: what the file says in the cells that were set.
+   */
+  readonly origin: { readonly catalogue: string; readonly row: number; readonly edited?: PartCells };
 }
 
 /** A loaded catalogue. */
@@ -81,4 +85,6 @@ export interface Catalogue {
   readonly fasteners: readonly Fastener[];
   /** What could not be used, each with row and column, in one sentence. */
   readonly problems: readonly { readonly row: number; readonly column: string; readonly text: string }[];
+  /** What was changed in the app since the file was loaded; the parts are as these leave them. */
+  readonly edits?: readonly PartEdit[];
 }

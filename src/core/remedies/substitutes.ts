@@ -1,15 +1,17 @@
 import type { PartIndex } from '../catalogue/find-part.ts';
-import { holdsThroughout } from '../engine/audit-line.ts';
+import { holdsAlone, holdsThroughout } from '../engine/audit-line.ts';
 import type { Basis } from '../engine/basis.ts';
+import type { PartTrial } from '../engine/part-trials.ts';
 import { metalsOf } from '../engine/prepare.ts';
 import { addTo } from '../intake/tree-row.ts';
 import type { Remedy } from '../model/audited.ts';
 import type { Fastener } from '../model/fastener.ts';
 import type { Finding } from '../model/finding.ts';
 import type { Line } from '../model/line.ts';
-import type { Rule, Subject } from '../rules/rule.ts';
+import { listRules } from '../rules/index.ts';
+import type { ListRule, Rule, Subject } from '../rules/rule.ts';
 import { type Change, changeBetween } from './change.ts';
-import { swapRules, tryList } from './trial.ts';
+import { swapRules } from './trial.ts';
 
 /** As many as a person reads. */
 const MOST = 5;
@@ -22,13 +24,13 @@ export function createSubstituteFinder(parts: PartIndex): NonNullable<Basis['fin
   const ranked = new Map<Fastener, readonly Substitute[]>();
   const byShape = new Map<string, Fastener[]>();
   for (const part of parts.all) addTo(byShape, shapeOf(part), part);
-  return (subject, findings) => {
+  return (subject, findings, trial) => {
     const listed = subject.fastener;
     if (!listed) return [];
     const alike = byShape.get(shapeOf(listed)) ?? [];
     const substitutes = ranked.get(listed) ?? rankedSubstitutes(listed, { all: alike });
     ranked.set(listed, substitutes);
-    return findSubstitutes(listed, substitutes, subject, likeliestFirst(findings));
+    return findSubstitutes(listed, substitutes, subject, { ordered: likeliestFirst(findings), trial });
   };
 }
 
@@ -55,16 +57,22 @@ function likeliestFirst(findings: readonly Finding[]): readonly Rule[] {
   return [...swapRules.filter(({ id }) => failed.has(id)), ...swapRules.filter(({ id }) => !failed.has(id))];
 }
 
+/** The rules in the order in which they are asked, and how. */
+interface Checks {
+  readonly ordered: readonly Rule[];
+  readonly trial: PartTrial;
+}
+
 function findSubstitutes(
   listed: Fastener,
   substitutes: readonly Substitute[],
   subject: Subject,
-  ordered: readonly Rule[],
+  checks: Checks,
 ): readonly Remedy[] {
   const found: Remedy[] = [];
   for (const { part, change } of substitutes) {
     if (found.length === MOST) break;
-    if (holds(part, subject, ordered)) found.push(toRemedy(part, change, listed));
+    if (holds(part, subject, checks)) found.push(toRemedy(part, change, listed));
   }
   return found;
 }
@@ -81,12 +89,20 @@ function shapeOf({ kind, thread, lengthMm }: Fastener): string {
 }
 
 /** By every check of single rows, and by what those over the list say of the row alone (its own spacing). */
-function holds(part: Fastener, listed: Subject, ordered: readonly Rule[]): boolean {
-  const { line } = listed;
-  const own = { fastener: part, metals: metalsOf(part), near: [], fitting: [], pieces: line.quantity.value };
-  const subject = { ...listed, ...own };
-  const isHeld = holdsThroughout(subject, ordered);
-  return isHeld && (tryList([subject], new Set([line.row])).get(line.row) ?? 'holds') === 'holds';
+function holds(part: Fastener, listed: Subject, { ordered, trial }: Checks): boolean {
+  let made: Subject | undefined;
+  const subject = () => {
+    made ??= withPart(part, listed);
+    return made;
+  };
+  const isHeldBy = (rule: Rule) => trial(rule, part, () => holdsThroughout(subject(), [rule]));
+  const isHeldAloneBy = (rule: ListRule) => trial(rule, part, () => holdsAlone(subject(), rule));
+  return ordered.every(isHeldBy) && listRules.every(isHeldAloneBy);
+}
+
+function withPart(part: Fastener, { line, sheets, shop }: Subject): Subject {
+  const pieces = line.quantity.value;
+  return { line, pieces, fastener: part, near: [], fitting: [], metals: metalsOf(part), sheets, shop };
 }
 
 function byLeastChange(a: Substitute, b: Substitute): number {

@@ -1,13 +1,14 @@
 import type { PartIndex } from '../catalogue/find-part.ts';
 import { metalsOf } from '../engine/prepare.ts';
 import { summariseSheet } from '../engine/summarise.ts';
+import { type Together, tryTogether } from '../engine/together.ts';
 import type { Remedy } from '../model/audited.ts';
 import type { Fastener } from '../model/fastener.ts';
 import { type Verdict, worstOf } from '../model/outcome.ts';
 import type { Subject } from '../rules/rule.ts';
 import { showValue } from '../say/show-value.ts';
 import { factsKey, rankedSubstitutes, toRemedy } from './substitutes.ts';
-import { tryList, tryPart } from './trial.ts';
+import { tryPart } from './trial.ts';
 
 /** Rows in the same sheet. */
 export interface SheetGroup {
@@ -37,21 +38,27 @@ export interface Swaps {
   readonly offers: readonly SwapOffer[];
 }
 
+/** The rows of a list that list one part, and what the rules over the whole list say of all rows. */
+export interface SwapGround {
+  readonly rows: readonly Subject[];
+  readonly together: Together;
+}
+
 /**
  * Parts of the same kind, thread and length for the rows that list one part. A part is offered for the rows on which every check
- * holds, those over the whole list included (`all` is the list); where it holds on none it is left out.
+ * holds, those over the whole list included; where it holds on none it is left out. Stops after each part that was tried, for other
+ * work to come in between.
  */
-export function findSwaps(listed: Fastener, all: readonly Subject[], parts: PartIndex): Swaps {
-  const rows = all.filter(({ fastener }) => fastener === listed);
+export function* seekSwaps(listed: Fastener, { rows, together }: SwapGround, parts: PartIndex): Generator<void, Swaps> {
   const keys = new Map(rows.map((subject) => [subject, factsKey(subject.line)]));
   const groups = groupBySheet(rows);
-  const offers = rankedSubstitutes(listed, parts).flatMap(({ part, change }) => {
-    const verdicts = judgeSwap(part, rows, all, keys);
+  const offers: SwapOffer[] = [];
+  for (const { part, change } of rankedSubstitutes(listed, parts)) {
+    const verdicts = judgeSwap(part, rows, together, keys);
     const held = verdicts.filter(({ verdict }) => verdict === 'holds').map(({ row }) => row);
-    if (held.length === 0) return [];
     const holding = new Set(held);
     const isHeld = (group: SheetGroup) => group.rows.every((row) => holding.has(row));
-    return {
+    const offer = {
       ...toRemedy(part, change, listed),
       stock: part.stocked,
       verdicts,
@@ -59,7 +66,9 @@ export function findSwaps(listed: Fastener, all: readonly Subject[], parts: Part
       everywhere: held.length === rows.length,
       sheets: groups.filter(isHeld).map(({ sheet }) => sheet),
     };
-  });
+    if (held.length > 0) offers.push(offer);
+    yield;
+  }
   return { partNumber: listed.partNumber, groups, offers };
 }
 
@@ -70,18 +79,17 @@ type FactsKeys = ReadonlyMap<Subject, string>;
 function judgeSwap(
   part: Fastener,
   rows: readonly Subject[],
-  all: readonly Subject[],
+  together: Together,
   keys: FactsKeys,
 ): SwapOffer['verdicts'] {
   const alone = judgeAlone(part, rows, keys);
-  const swapped = new Set(rows.filter(({ line }) => alone.get(line.row) === 'holds').map(({ line }) => line.row));
+  const gone = rows.filter(({ line }) => alone.get(line.row) === 'holds');
   const metals = metalsOf(part);
-  const list = () =>
-    all.map((subject) => (swapped.has(subject.line.row) ? { ...subject, fastener: part, metals, near: [] } : subject));
-  const together = swapped.size > 0 ? tryList(list(), swapped) : new Map<number, Verdict>();
+  const come = gone.map((subject) => ({ ...subject, fastener: part, metals, near: [] }));
+  const outcomes = tryTogether(together, { gone, come });
   return rows.map(({ line: { row } }) => ({
     row,
-    verdict: worstOf([alone.get(row) ?? 'unknown', ...(together.has(row) ? [together.get(row) ?? 'unknown'] : [])]),
+    verdict: worstOf([alone.get(row) ?? 'unknown', ...(outcomes.get(row) ?? [])]),
   }));
 }
 

@@ -4,6 +4,7 @@ import type { Finding } from '../model/finding.ts';
 import type { Column, LengthUnit } from '../model/list.ts';
 import { panelKey } from '../rules/list/group.ts';
 import { fillText } from '../say/fill.ts';
+import { type Answerable, aboutOf } from './about.ts';
 import { type AskText, findAskText, WHICH_FASTENER_METAL, WHICH_METAL } from './ask-texts.ts';
 import { piecesOf } from './pieces.ts';
 
@@ -17,6 +18,8 @@ export interface RowAsk {
   /** The question; where data of a part are missing, only what is missing. */
   readonly text: string;
   readonly isData: boolean;
+  /** The fact that the answer gives; null where it belongs into no cell of the row. */
+  readonly about: Answerable | null;
   /** Why it matters, where the question does not say; '' otherwise. */
   readonly because: string;
 }
@@ -74,7 +77,8 @@ function toRowAsk(
   const isData = askText?.topic === 'data';
   const key = isData ? `data ${partKey(line.line.partNumber)}` : `${panel ?? 'list'}\n${text}`;
   const isChoice = askText === WHICH_METAL || askText === WHICH_FASTENER_METAL;
-  return { key, panel, line, text, isData, because: isChoice ? whyOf(finding) : '' };
+  const about = aboutOf(finding, askText);
+  return { key, panel, line, text, isData, about, because: isChoice ? whyOf(finding) : '' };
 }
 
 /** What hangs on a choice: "holds in 5052-H32, not in 7075-T6", or the one metal that is in doubt. */

@@ -1,6 +1,7 @@
 import type { AuditedLine, AuditedList } from '../model/audited.ts';
 import { panelKey } from '../rules/list/group.ts';
 import { DEMO_WORDS, SAFETY_SHORT } from '../say/safety.ts';
+import type { Answerable } from './about.ts';
 import { askRow, type RowAsk } from './ask-row.ts';
 import { distinct, groupBy } from './group-by.ts';
 import { capital, joinNames, nameEveryRow } from './name-rows.ts';
@@ -18,6 +19,8 @@ export interface Question {
   /** The sender's own part numbers in those rows, as written. */
   readonly partNumbers: readonly string[];
   readonly text: string;
+  /** The fact of those rows that the answer gives; null where it belongs into no cell of the list. */
+  readonly about: Answerable | null;
   /** What hangs on the answer, where the question does not say. */
   readonly because: readonly string[];
 }
@@ -83,6 +86,7 @@ function toQuestion(
     rows: [...new Set(asks.map(({ line }) => line.row))].sort((a, b) => a - b),
     partNumbers: distinct(asks.map(({ line }) => line.line.partNumber)),
     text: first.isData ? askData(first, distinct(asks.map(({ text }) => text))) : first.text,
+    about: first.about,
     because: distinct(asks.map(({ because }) => because)),
   };
 }

@@ -98,6 +98,11 @@ export interface Rule extends RuleCard {
 /** One check that needs the whole list: duplicates, conflicts, look-alikes. */
 export interface ListRule extends RuleCard {
   readonly examples: readonly ListExample[];
+  /**
+   * Which rows are judged together: what is said of a row depends on the rows of its group alone. Null: nothing is said of it. An edit
+   * has only the groups judged again that it touches.
+   */
+  groupOf(subject: Subject): string | null;
   /** Judgements by row; rows of which there is nothing to say are left out. */
   checkList(subjects: readonly Subject[]): ReadonlyMap<Subject, Judgement>;
 }

@@ -1,3 +1,4 @@
+import { rememberSome } from '../caching/remember.ts';
 import type { Text, Values, Words } from '../model/finding.ts';
 import type { LengthUnit } from '../model/list.ts';
 import { showValue, unitOf } from './show-value.ts';
@@ -7,12 +8,33 @@ import { showValue, unitOf } from './show-value.ts';
  * unit. A slot with nothing behind it is an error of the rule and throws, so that the rule is named instead of a hole shown.
  */
 export function fillText(text: Text, values: Values, words: Words, units: LengthUnit): Text {
-  const fill = (sentence: string) =>
-    sentence.replace(/\{(\w+)(:unit)?\}/g, (_, name: string, withUnit?: string) =>
-      fillSlot(name, withUnit !== undefined, values, words, units),
-    );
-  return { brief: tidy(fill(text.brief)), full: tidy(fill(text.full)) };
+  return {
+    brief: fillSentence(text.brief, values, words, units),
+    full: fillSentence(text.full, values, words, units),
+  };
 }
+
+function fillSentence(sentence: string, values: Values, words: Words, units: LengthUnit): string {
+  let filled = '';
+  for (const piece of piecesOf(sentence)) {
+    filled += typeof piece === 'string' ? piece : fillSlot(piece.name, piece.withUnit, values, words, units);
+  }
+  return tidy(filled);
+}
+
+/** What stands between the slots of a sentence, as it is, and the slots. */
+type Piece = string | { readonly name: string; readonly withUnit: boolean };
+
+/** Sentences of rules are few, and filled over and over. */
+const piecesOf = rememberSome((sentence): readonly Piece[] => {
+  const pieces: Piece[] = [];
+  let end = 0;
+  for (const slot of sentence.matchAll(/\{(\w+)(:unit)?\}/g)) {
+    pieces.push(sentence.slice(end, slot.index), { name: slot[1] ?? '', withUnit: slot[2] !== undefined });
+    end = slot.index + slot[0].length;
+  }
+  return [...pieces, sentence.slice(end)];
+});
 
 function fillSlot(name: string, withUnit: boolean, values: Values, words: Words, units: LengthUnit): string {
   const value = values[name];
@@ -25,8 +47,11 @@ function fillSlot(name: string, withUnit: boolean, values: Values, words: Words,
 
 /** A word slot may be empty; what it leaves behind is closed up. */
 function tidy(sentence: string): string {
+  if (!GAP.test(sentence)) return sentence.trim();
   return sentence
     .replace(/ {2,}/g, ' ')
     .replace(/ ([.,;:])/g, '$1')
     .trim();
 }
+
+const GAP = / [ .,;:]/;

@@ -18,6 +18,7 @@ export function unitOf(key: string, units: LengthUnit): string {
     ['Nm', 'N m'],
     ['N', 'N'],
     ['V', 'V'],
+    ['Days', 'days'],
   ].find(([suffix]) => key.endsWith(suffix ?? ''));
   return unit ? ` ${unit[1]}` : '';
 }

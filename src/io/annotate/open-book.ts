@@ -1,7 +1,7 @@
 import type { AuditedList } from '../../core/model/audited.ts';
 import { Unreadable } from '../../core/model/raw.ts';
-import { decodeXmlBytes } from '../xlsx/decode-xml.ts';
-import { findWorkbookPart, readRelationships, readWorkbookParts, type SheetPart } from '../xlsx/parts.ts';
+import { decodeXmlBytes, decodeXmlPieces } from '../xlsx/decode-xml.ts';
+import { findWorkbookPart, readRelationships, readWorkbookParts } from '../xlsx/parts.ts';
 import { isOn, XmlScanner } from '../xlsx/scan.ts';
 import { openZip, type Zip } from '../xlsx/zip.ts';
 
@@ -22,7 +22,6 @@ export interface OpenBook {
   readonly types: string;
   readonly styles: string | undefined;
   readonly calculationChain: string | undefined;
-  readonly sheets: readonly SheetPart[];
   /** Names of all sheets, those that hold no cells too. */
   readonly names: readonly string[];
   /** The part of the list's own sheet. */
@@ -30,8 +29,8 @@ export interface OpenBook {
   readonly has1904Dates: boolean;
   /** Text of a part; throws `Unreadable` when it could not be written back as it is. */
   readonly read: (part: string) => string;
-  /** Whether a part has relationships of its own. */
-  readonly hasLinks: (part: string) => boolean;
+  /** The same as it unpacks, piece by piece. */
+  readonly pieces: (part: string) => Iterable<string>;
   /** A name and a relationship id for a new worksheet part, each time another. */
   readonly takePart: () => { readonly part: string; readonly id: string };
   /** A sheet of ours in the namespaces of this workbook. */
@@ -67,12 +66,11 @@ export function openBook(bytes: Uint8Array, list: AuditedList): OpenBook {
     types,
     styles,
     calculationChain: [...related.values()].find(({ type }) => type === 'calcChain')?.part,
-    sheets,
     names,
     sheet,
     has1904Dates,
     read: (part) => readText(zip, part),
-    hasLinks: (part) => readRelationships(zip, part).size > 0,
+    pieces: (part) => readPieces(zip, part),
     takePart: partTaker(zip, folder.replace(/^\/+/, ''), new Set(related.keys())),
     dialect: (own) =>
       xml.includes(STRICT_MAIN) ? own.replaceAll(MAIN, STRICT_MAIN).replaceAll(LINKS, STRICT_LINKS) : own,
@@ -99,10 +97,41 @@ function readSheetNames(zip: Zip, workbook: string): readonly string[] {
 function readText(zip: Zip, part: string): string {
   const bytes = zip.read(part);
   const text = decodeXmlBytes(bytes);
-  const isUtf8 = bytes[0] !== 0xff && bytes[0] !== 0xfe && !text.includes('\ufffd');
-  const declared = /^<\?xml[^>]*\sencoding\s*=\s*["']([^"']+)/.exec(text)?.[1] ?? 'utf-8';
-  if (isUtf8 && /^(?:utf-?8|us-ascii)$/i.test(declared)) return text;
-  throw new Unreadable('The workbook is stored in an unusual character set.');
+  if (isWide(bytes) || !isWritable(text, true)) throw unusual();
+  return text;
+}
+
+function* readPieces(zip: Zip, part: string): Generator<string> {
+  let isFirst = true;
+  for (const text of decodeXmlPieces(bytesOf(zip, part))) {
+    if (!isWritable(text, isFirst)) throw unusual();
+    isFirst = false;
+    yield text;
+  }
+}
+
+function* bytesOf(zip: Zip, part: string): Generator<Uint8Array> {
+  let isFirst = true;
+  for (const { bytes } of zip.pieces(part)) {
+    if (isFirst && isWide(bytes)) throw unusual();
+    isFirst &&= bytes.length === 0;
+    yield bytes;
+  }
+}
+
+/** Two bytes a character. */
+function isWide([first]: Uint8Array): boolean {
+  return first === 0xff || first === 0xfe;
+}
+
+function isWritable(text: string, isFirst: boolean): boolean {
+  if (text.includes('\ufffd')) return false;
+  const declared = isFirst ? /^\ufeff?<\?xml[^>]*\sencoding\s*=\s*["']([^"']+)/.exec(text)?.[1] : undefined;
+  return /^(?:utf-?8|us-ascii)$/i.test(declared ?? 'utf-8');
+}
+
+function unusual(): Unreadable {
+  return new Unreadable('The workbook is stored in an unusual character set.');
 }
 
 function partTaker(zip: Zip, folder: string, ids: Set<string>): OpenBook['takePart'] {

@@ -2,22 +2,22 @@ import { XmlScanner } from '../xlsx/scan.ts';
 import { prefixOf, type Splice, splice, withAttribute, withPrefix } from './splice.ts';
 
 const LISTS = ['fonts', 'fills', 'borders', 'cellXfs'] as const;
-/** Spreadsheets give up beyond 65,490 cell styles. */
+/** Spreadsheets give up beyond 65,490 cell styles; we have a few dozen. */
 const MOST_STYLES = 65_000;
 /** Numbers below this are formats that every spreadsheet knows. */
 const FIRST_CUSTOM_FORMAT = 164;
 
-/** A styles part with ours appended; `offset` is what an index into our styles grows by. */
-export interface PatchedStyles {
-  readonly xml: string;
-  readonly offset: number;
+/** What an index into our styles grows by when they are appended to those of a workbook; null where they cannot be. */
+export function styleOffset(theirs: string): number | null {
+  const count = readLists(theirs)?.cellXfs.count ?? MOST_STYLES;
+  return count < MOST_STYLES ? count : null;
 }
 
-/** Appends our cell styles to those of a workbook. Nothing when the part is not as one would extend it. */
-export function appendStyles(theirs: string, ours: string): PatchedStyles | null {
+/** Our cell styles behind those of a workbook. */
+export function appendStyles(theirs: string, ours: string): string {
   const into = readLists(theirs);
   const from = readLists(ours);
-  if (into === null || from === null || into.cellXfs.count + from.cellXfs.count > MOST_STYLES) return null;
+  if (into === null || from === null) return theirs;
   const formats = appendFormats(theirs, into, from, ours);
   const shifts: Readonly<Record<string, number>> = {
     fontId: into.fonts.count,
@@ -32,7 +32,7 @@ export function appendStyles(theirs: string, ours: string): PatchedStyles | null
   const splices = LISTS.flatMap((name) =>
     append(theirs, into[name], name === 'cellXfs' ? styles : innerOf(ours, from[name]), from[name].count),
   );
-  return { xml: splice(theirs, [...formats.splices, ...splices]), offset: into.cellXfs.count };
+  return splice(theirs, [...formats.splices, ...splices]);
 }
 
 /** A list of a styles part: its start tag, its items, where its end tag begins. */

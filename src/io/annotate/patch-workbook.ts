@@ -1,5 +1,6 @@
+import { escapeXml } from '../write/xml-text.ts';
 import { XmlScanner } from '../xlsx/scan.ts';
-import { escapeXml, opened, prefixOf, type Splice, splice, withAttribute } from './splice.ts';
+import { opened, prefixOf, type Splice, splice, withAttribute, withPrefix } from './splice.ts';
 
 /** A sheet to be added: its name, its part as a path from the root, the id of its relationship. */
 export interface NewSheet {
@@ -9,28 +10,23 @@ export interface NewSheet {
 }
 
 const WORKSHEET_TYPE = 'application/vnd.openxmlformats-officedocument.spreadsheetml.worksheet+xml';
-/** Elements of a workbook that come before its calculation settings. */
-const BEFORE_CALCULATION = ['sheets', 'functionGroups', 'externalReferences', 'definedNames'];
+/** Elements of a workbook that come before its defined names. */
+const BEFORE_NAMES = ['sheets', 'functionGroups', 'externalReferences'];
 
-/** The workbook part with sheets behind the others and, where cells were edited, the order to calculate on opening. */
-export function patchWorkbookPart(xml: string, sheets: readonly NewSheet[], calculates: boolean): string {
-  const scanner = new XmlScanner(xml);
-  const ids: number[] = [];
-  let sheetTag = '';
-  let sheetsEnd = -1;
-  let calculation: Splice | null = null;
-  let before = -1;
-  while (scanner.next()) {
-    const { name, isClose, isEmpty, start, position } = scanner;
-    if (name === 'sheets' && isClose) sheetsEnd = start;
-    if (BEFORE_CALCULATION.includes(name) && (isClose || isEmpty)) before = position;
-    if (isClose) continue;
-    if (name === 'sheet') {
-      ids.push(Number(scanner.attribute('sheetId')));
-      sheetTag = xml.slice(start, position);
-    }
-    if (name === 'calcPr') calculation = { at: start, end: position, text: xml.slice(start, position) };
-  }
+/** What changes in the workbook part. */
+export interface WorkbookPatch {
+  /** Sheets that come behind the others. */
+  readonly sheets: readonly NewSheet[];
+  /** Defined names as XML without prefixes. */
+  readonly names: readonly string[];
+  /** Cells were edited: the workbook is to be calculated on opening. */
+  readonly calculates: boolean;
+}
+
+/** The workbook part with sheets, defined names and, where cells were edited, the order to calculate on opening. */
+export function patchWorkbookPart(xml: string, { sheets, names, calculates }: WorkbookPatch): string {
+  const places = findPlaces(xml);
+  const { ids, sheetTag } = places;
   const prefix = prefixOf(sheetTag);
   const linkPrefix = /\s([^\s=:]+:)id\s*=/.exec(sheetTag)?.[1] ?? 'r:';
   const first = Math.max(0, ...ids) + 1;
@@ -38,9 +34,84 @@ export function patchWorkbookPart(xml: string, sheets: readonly NewSheet[], calc
     ({ name, id }, index) =>
       `<${prefix}sheet name="${escapeXml(name)}" sheetId="${first + index}" ${linkPrefix}id="${id}"/>`,
   );
-  const settings = calculation ?? { at: before, end: before, text: `<${prefix}calcPr/>` };
-  const calculate = { ...settings, text: withAttribute(settings.text, 'fullCalcOnLoad', '1') };
-  return splice(xml, [{ at: sheetsEnd, end: sheetsEnd, text: added.join('') }, ...(calculates ? [calculate] : [])]);
+  return splice(xml, [
+    { at: places.sheetsEnd, end: places.sheetsEnd, text: added.join('') },
+    ...addNames(xml, places, withPrefix(names.join(''), prefix), prefix),
+    ...(calculates ? [orderCalculation(xml, places, prefix)] : []),
+  ]);
+}
+
+interface Tag {
+  readonly start: number;
+  readonly end: number;
+  readonly isEmpty: boolean;
+}
+
+interface Places {
+  readonly ids: number[];
+  sheetTag: string;
+  sheetsEnd: number;
+  /** The start tag of the defined names, and where their end tag begins. */
+  names: Tag | null;
+  namesEnd: number;
+  calculation: Tag | null;
+  /** Where defined names would go, and behind them settings of calculation. */
+  beforeNames: number;
+  behindNames: number;
+}
+
+function findPlaces(xml: string): Places {
+  const places: Places = {
+    ids: [],
+    sheetTag: '',
+    sheetsEnd: -1,
+    names: null,
+    namesEnd: -1,
+    calculation: null,
+    beforeNames: -1,
+    behindNames: -1,
+  };
+  const scanner = new XmlScanner(xml);
+  while (scanner.next()) notePlace(scanner, xml, places);
+  return places;
+}
+
+function notePlace(scanner: XmlScanner, xml: string, places: Places): void {
+  const { name, isClose, isEmpty, start, position: end } = scanner;
+  if (name === 'sheets' && isClose) places.sheetsEnd = start;
+  if (name === 'definedNames' && isClose) places.namesEnd = start;
+  if (isClose || isEmpty) {
+    if (BEFORE_NAMES.includes(name)) places.beforeNames = end;
+    if (BEFORE_NAMES.includes(name) || name === 'definedNames') places.behindNames = end;
+  }
+  if (isClose) return;
+  if (name === 'definedNames') places.names = { start, end, isEmpty };
+  if (name === 'calcPr') places.calculation = { start, end, isEmpty };
+  if (name !== 'sheet') return;
+  places.ids.push(Number(scanner.attribute('sheetId')));
+  places.sheetTag = xml.slice(start, end);
+}
+
+function addNames(
+  xml: string,
+  { names, namesEnd, beforeNames }: Places,
+  added: string,
+  prefix: string,
+): readonly Splice[] {
+  if (added === '') return [];
+  if (names === null) {
+    const all = `<${prefix}definedNames>${added}</${prefix}definedNames>`;
+    return [{ at: beforeNames, end: beforeNames, text: all }];
+  }
+  if (!names.isEmpty) return [{ at: namesEnd, end: namesEnd, text: added }];
+  const { start, end } = opened(xml.slice(names.start, names.end));
+  return [{ at: names.start, end: names.end, text: start + added + end }];
+}
+
+function orderCalculation(xml: string, { calculation, behindNames }: Places, prefix: string): Splice {
+  const { start: at, end } = calculation ?? { start: behindNames, end: behindNames };
+  const tag = calculation ? xml.slice(at, end) : `<${prefix}calcPr/>`;
+  return { at, end, text: withAttribute(tag, 'fullCalcOnLoad', '1') };
 }
 
 /** The workbook's relationships with those of new sheets, and without those of the types named. */

@@ -1,5 +1,5 @@
-import { type Zippable, zipSync } from 'fflate';
 import { Unreadable } from '../../core/model/raw.ts';
+import { joinParts, type StoredPart } from '../write/zip-parts.ts';
 
 const LOCAL = 0x0403_4b50;
 const CENTRAL = 0x0201_4b50;
@@ -8,42 +8,30 @@ const CENTRAL_LENGTH = 46;
 const END_LENGTH = 22;
 /** Where a line of the directory names the place of its part. */
 const PLACE_AT = 42;
-/** Zips have no time zone; a fixed day makes two runs give the same bytes. */
-const DAY = '1980-01-01';
 
 /**
  * The zip with parts replaced, added (behind the others) or, where `null`, taken out. Every other part is copied as it is stored: packed
  * bytes, times, extra fields.
  * @throws Unreadable when the zip's directory is not as one would rewrite it.
  */
-export function patchZip(bytes: Uint8Array, changes: Readonly<Record<string, Uint8Array | null>>): Uint8Array {
-  const written: Zippable = {};
-  for (const [name, content] of Object.entries(changes)) if (content) written[name] = [content, { mtime: DAY }];
-  const ours = new Map(listEntries(zipSync(written)).map((entry) => [entry.name, entry]));
-  const kept = listEntries(bytes).flatMap((entry) => {
-    if (!(entry.name in changes)) return [entry];
-    const replacement = ours.get(entry.name);
-    ours.delete(entry.name);
+export function patchZip(bytes: Uint8Array, changes: ReadonlyMap<string, StoredPart | null>): Uint8Array {
+  const ours = new Map(changes);
+  const kept = listParts(bytes).flatMap((part) => {
+    if (!changes.has(part.name)) return [part];
+    const replacement = ours.get(part.name);
+    ours.delete(part.name);
     return replacement ? [replacement] : [];
   });
-  return assemble([...kept, ...ours.values()], commentOf(bytes));
+  const added = [...ours.values()].filter((part) => part !== null);
+  return joinParts([...kept, ...added], commentOf(bytes));
 }
 
-/** A part as stored. */
-interface Entry {
-  readonly name: string;
-  /** Header, packed bytes and what follows them, up to the next part. */
-  readonly stored: Uint8Array;
-  /** Its line in the directory. */
-  readonly listed: Uint8Array;
-}
-
-function listEntries(bytes: Uint8Array): readonly Entry[] {
+function listParts(bytes: Uint8Array): readonly StoredPart[] {
   const view = viewOf(bytes);
   const end = findEnd(view);
   const count = view.getUint16(end + 10, true);
   const directory = view.getUint32(end + 16, true);
-  const lines: (Omit<Entry, 'stored'> & { readonly place: number; readonly least: number })[] = [];
+  const lines: ReturnType<typeof readLine>[] = [];
   for (let at = directory, index = 0; index < count; index++) {
     if (at + CENTRAL_LENGTH > end || view.getUint32(at, true) !== CENTRAL) throw odd();
     const length =
@@ -57,7 +45,7 @@ function listEntries(bytes: Uint8Array): readonly Entry[] {
     if (place + 30 > next || view.getUint32(place, true) !== LOCAL) throw odd();
     const header = 30 + view.getUint16(place + 26, true) + view.getUint16(place + 28, true);
     if (place + header + least > next) throw odd();
-    return { ...line, stored: bytes.subarray(place, next) };
+    return { ...line, stored: [bytes.subarray(place, next)] };
   });
 }
 
@@ -75,30 +63,6 @@ function readLine(listed: Uint8Array) {
 /** Names are UTF-8 where the entry says so, else one character a byte: the same as the reader takes them. */
 function decodeName(bytes: Uint8Array, flags: number): string {
   return (flags & 0x800) !== 0 ? new TextDecoder().decode(bytes) : String.fromCharCode(...bytes);
-}
-
-function assemble(entries: readonly Entry[], comment: Uint8Array): Uint8Array {
-  const body = entries.reduce((sum, { stored }) => sum + stored.length, 0);
-  const directory = entries.reduce((sum, { listed }) => sum + listed.length, 0);
-  const bytes = new Uint8Array(body + directory + END_LENGTH + comment.length);
-  const view = viewOf(bytes);
-  let at = 0;
-  let line = body;
-  for (const { stored, listed } of entries) {
-    bytes.set(stored, at);
-    bytes.set(listed, line);
-    view.setUint32(line + PLACE_AT, at, true);
-    at += stored.length;
-    line += listed.length;
-  }
-  view.setUint32(line, END, true);
-  view.setUint16(line + 8, entries.length, true);
-  view.setUint16(line + 10, entries.length, true);
-  view.setUint32(line + 12, directory, true);
-  view.setUint32(line + 16, body, true);
-  view.setUint16(line + 20, comment.length, true);
-  bytes.set(comment, line + END_LENGTH);
-  return bytes;
 }
 
 function commentOf(bytes: Uint8Array): Uint8Array {

@@ -1,6 +1,6 @@
 import type { RawTable } from '../../core/model/raw.ts';
 import { LAST_ROW } from './ranges.ts';
-import type { RowPlace, SheetOutline } from './sheet-outline.ts';
+import type { SheetSurvey } from './survey.ts';
 
 /** Blank rows between the list and what is said below it. */
 const GAP = 2;
@@ -10,26 +10,22 @@ const GAP = 2;
  * export.
  */
 export function placeNotes(
-  sheet: SheetOutline,
+  sheet: SheetSurvey,
   table: RawTable,
-  rows: readonly RowPlace[],
   columns: { readonly start: number; readonly end: number },
   sentences: readonly string[],
 ): readonly number[] {
   const found: number[] = [];
-  const last = rows.reduce((most, { number }) => Math.max(most, number), 0);
   const isOver = (left: number, right: number) => left < columns.end && right >= columns.start;
   const isFree = (number: number) => {
     if (sheet.taken.some(({ top, bottom, left, right }) => number >= top && number <= bottom && isOver(left, right)))
       return false;
     const texts = table.rows.find((row) => row.number === number)?.cells ?? [];
-    return sheet.rows
-      .filter((row) => row.number === number)
-      .flatMap((row) => row.cells)
-      .filter((cell) => !cell.isBlank && isOver(cell.column, cell.column))
-      .every(({ column }) => column === columns.start && sentences.includes(texts[column] ?? ''));
+    return (sheet.below.get(number) ?? [])
+      .filter((column) => isOver(column, column))
+      .every((column) => column === columns.start && sentences.includes(texts[column] ?? ''));
   };
-  for (let number = last + GAP; found.length < sentences.length && number <= LAST_ROW; number++) {
+  for (let number = sheet.bottom + GAP; found.length < sentences.length && number <= LAST_ROW; number++) {
     if (isFree(number)) found.push(number);
   }
   return found;

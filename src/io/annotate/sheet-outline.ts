@@ -1,8 +1,7 @@
-import { columnOf } from '../xlsx/address.ts';
 import { isOn, XmlScanner } from '../xlsx/scan.ts';
 import { type Block, LAST_COLUMN, LAST_ROW, parseBlocks } from './ranges.ts';
 
-/** Where a cell stands in the text of its sheet. */
+/** Where a cell stands in the text of its stretch. */
 export interface CellPlace {
   readonly column: number;
   readonly start: number;
@@ -19,12 +18,14 @@ export interface CellPlace {
   sharedFormula?: string;
 }
 
-/** Where a row stands in the text of its sheet. */
+/** Where a row stands in the text of its stretch. */
 export interface RowPlace {
   readonly number: number;
   readonly start: number;
   readonly tagEnd: number;
   readonly isEmpty: boolean;
+  /** Where its end tag begins. */
+  readonly inside: number;
   readonly end: number;
   readonly cells: readonly CellPlace[];
 }
@@ -35,22 +36,32 @@ export interface TagPlace {
   readonly end: number;
 }
 
-/** A worksheet part as far as writing into it needs to know. */
+/** A stretch of a worksheet part as far as writing into it needs to know. */
 export interface SheetOutline {
   readonly rows: readonly RowPlace[];
+  /** Where `sheetData` begins; -1 where it does not begin here. */
   readonly sheetData: number;
   readonly dimension: TagPlace | null;
   /** The `cols` element: where its end tag begins, and its `col` tags. */
   readonly columns: { readonly end: number; readonly tags: readonly TagPlace[] } | null;
-  readonly isProtected: boolean;
+}
+
+/** What is known of a sheet beside its rows. */
+export interface SheetTraits {
+  isProtected: boolean;
+  /** Every row says its number. */
+  isNumbered: boolean;
+  /** Print is made to fit pages, and so many across. */
+  fitsPages: boolean;
+  pagesAcross: number;
   /** Merged blocks and filters: what our columns must not run into. */
-  readonly taken: readonly Block[];
+  readonly taken: Block[];
   /** Validations and conditional formats: what our columns should rather not lie under. */
-  readonly touchy: readonly Block[];
+  readonly touchy: Block[];
   /** Blocks that one formula fills. */
-  readonly filledByOne: readonly Block[];
+  readonly filledByOne: Block[];
   /** How many cells take part in each shared formula. */
-  readonly sharers: ReadonlyMap<string, number>;
+  readonly sharers: Map<string, number>;
 }
 
 interface Draft {
@@ -58,47 +69,72 @@ interface Draft {
   sheetData: number;
   dimension: TagPlace | null;
   columns: { end: number; tags: TagPlace[] } | null;
-  isProtected: boolean;
-  taken: Block[];
-  touchy: Block[];
-  filledByOne: Block[];
-  sharers: Map<string, number>;
+  /** Number of the row before. */
+  before: number;
+  readonly traits: SheetTraits;
 }
 
-/** Walks a worksheet part once. Rows and cells without a reference are counted, as the reader counts them. */
-export function outlineSheet(xml: string): SheetOutline {
-  const scanner = new XmlScanner(xml);
-  const draft: Draft = {
-    rows: [],
-    sheetData: -1,
-    dimension: null,
-    columns: null,
+/** Walks the stretches of a worksheet part in their order. Rows and cells without a reference are counted, as the reader counts them. */
+export class SheetWalk {
+  readonly traits: SheetTraits = {
     isProtected: false,
+    isNumbered: true,
+    fitsPages: false,
+    pagesAcross: 1,
     taken: [],
     touchy: [],
     filledByOne: [],
     sharers: new Map(),
   };
-  while (scanner.next()) {
-    if (scanner.name === 'row' && !scanner.isClose && draft.sheetData >= 0) draft.rows.push(readRow(scanner, draft));
-    else noteTag(scanner, draft);
+  /** The rows have begun. */
+  #hasBegun = false;
+  #before = 0;
+
+  get hasBegun(): boolean {
+    return this.#hasBegun;
   }
-  return draft;
+
+  outline(stretch: string): SheetOutline {
+    const draft: Draft = {
+      rows: [],
+      sheetData: -1,
+      dimension: null,
+      columns: null,
+      before: this.#before,
+      traits: this.traits,
+    };
+    const scanner = new XmlScanner(stretch);
+    while (scanner.next()) {
+      this.#hasBegun ||= draft.sheetData >= 0;
+      if (scanner.name === 'row' && !scanner.isClose && this.#hasBegun) draft.rows.push(readRow(scanner, draft));
+      else noteTag(scanner, draft);
+    }
+    this.#before = draft.before;
+    return draft;
+  }
 }
 
 function noteTag(scanner: XmlScanner, draft: Draft): void {
   const { name, isClose, start, position: end } = scanner;
+  const { traits } = draft;
   if (name === 'cols' && isClose && draft.columns) draft.columns.end = start;
-  if (name === 'sqref' && isClose) draft.touchy.push(...parseBlocks(scanner.text()));
+  if (name === 'sqref' && isClose) traits.touchy.push(...parseBlocks(scanner.text()));
   if (isClose) return;
   if (name === 'dimension') draft.dimension = { start, end };
   else if (name === 'cols') draft.columns = scanner.isEmpty ? null : { end, tags: [] };
   else if (name === 'col') draft.columns?.tags.push({ start, end });
   else if (name === 'sheetData') draft.sheetData = start;
-  else if (name === 'sheetProtection') draft.isProtected = isOn(scanner.attribute('sheet'));
-  else if (name === 'mergeCell' || name === 'autoFilter') draft.taken.push(...parseBlocks(scanner.attribute('ref')));
+  else noteTrait(scanner, traits);
+}
+
+function noteTrait(scanner: XmlScanner, traits: SheetTraits): void {
+  const { name } = scanner;
+  if (name === 'sheetProtection') traits.isProtected = isOn(scanner.attribute('sheet'));
+  else if (name === 'pageSetUpPr') traits.fitsPages = isOn(scanner.attribute('fitToPage'));
+  else if (name === 'pageSetup') traits.pagesAcross = Number(scanner.attribute('fitToWidth') ?? 1);
+  else if (name === 'mergeCell' || name === 'autoFilter') traits.taken.push(...parseBlocks(scanner.attribute('ref')));
   else if (name === 'dataValidation' || name === 'conditionalFormatting') {
-    draft.touchy.push(...parseBlocks(scanner.attribute('sqref')));
+    traits.touchy.push(...parseBlocks(scanner.attribute('sqref')));
   }
 }
 
@@ -106,20 +142,29 @@ function readRow(scanner: XmlScanner, draft: Draft): RowPlace {
   const { start, position: tagEnd, isEmpty } = scanner;
   const written = Number(scanner.attribute('r'));
   const isNumbered = Number.isInteger(written) && written > 0 && written <= LAST_ROW;
-  let number = isNumbered ? written : (draft.rows.at(-1)?.number ?? 0) + 1;
+  let number = isNumbered ? written : draft.before + 1;
   const cells: CellPlace[] = [];
+  let column = -1;
   while (!isEmpty && scanner.next() && !(scanner.name === 'row' && scanner.isClose)) {
     if (scanner.name !== 'c' || scanner.isClose) continue;
-    const reference = scanner.attribute('r');
-    const own = Number(/\d+$/.exec(reference ?? '')?.[0]);
-    if (!isNumbered && own > 0 && own <= LAST_ROW) number = own;
-    cells.push(readCell(scanner, reference, cells.at(-1)?.column ?? -1, draft));
+    if (!isNumbered) number = numberIn(scanner.attribute('r')) ?? number;
+    const cell = readCell(scanner, column, draft.traits);
+    column = cell.column;
+    cells.push(cell);
   }
-  return { number, start, tagEnd, isEmpty, end: scanner.position, cells };
+  draft.before = number;
+  draft.traits.isNumbered &&= isNumbered;
+  return { number, start, tagEnd, isEmpty, inside: scanner.start, end: scanner.position, cells };
 }
 
-function readCell(scanner: XmlScanner, reference: string | undefined, before: number, draft: Draft): CellPlace {
-  const named = reference === undefined ? -1 : columnOf(reference);
+/** Row of a cell reference. */
+function numberIn(reference: string | undefined): number | undefined {
+  const number = Number(/\d+$/.exec(reference ?? '')?.[0]);
+  return number > 0 && number <= LAST_ROW ? number : undefined;
+}
+
+function readCell(scanner: XmlScanner, before: number, traits: SheetTraits): CellPlace {
+  const named = scanner.columnIn('r');
   const hasReference = named >= 0 && named <= LAST_COLUMN;
   const cell: CellPlace = {
     column: hasReference ? named : Math.min(before + 1, LAST_COLUMN),
@@ -132,19 +177,20 @@ function readCell(scanner: XmlScanner, reference: string | undefined, before: nu
     isBlank: true,
     hasFormula: false,
   };
-  while (!scanner.isEmpty && scanner.next() && scanner.name !== 'c') noteContent(scanner, cell, draft);
+  if (!scanner.isEmpty && scanner.onlyChild('<v>', '</v></c>') !== undefined) cell.isBlank = false;
+  else while (!scanner.isEmpty && scanner.next() && scanner.name !== 'c') noteContent(scanner, cell, traits);
   cell.end = scanner.position;
   return cell;
 }
 
-function noteContent(scanner: XmlScanner, cell: CellPlace, draft: Draft): void {
+function noteContent(scanner: XmlScanner, cell: CellPlace, traits: SheetTraits): void {
   if (scanner.name === 'is' || scanner.name === 'v') cell.isBlank = false;
   if (scanner.name !== 'f' || scanner.isClose) return;
   cell.isBlank = false;
   cell.hasFormula = true;
   const group = scanner.attribute('si');
   if (scanner.attribute('t') === 'shared' && group !== undefined) {
-    draft.sharers.set(group, (draft.sharers.get(group) ?? 0) + 1);
+    traits.sharers.set(group, (traits.sharers.get(group) ?? 0) + 1);
     if (scanner.attribute('ref') !== undefined) cell.sharedFormula = group;
-  } else draft.filledByOne.push(...parseBlocks(scanner.attribute('ref')));
+  } else traits.filledByOne.push(...parseBlocks(scanner.attribute('ref')));
 }

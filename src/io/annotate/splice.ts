@@ -1,3 +1,5 @@
+import { escapeXml } from '../write/xml-text.ts';
+
 /** A piece of a text, from `at` to before `end`, and what takes its place. */
 export interface Splice {
   readonly at: number;
@@ -43,10 +45,6 @@ export function withPrefix(xml: string, prefix: string): string {
 export function opened(tag: string): { readonly start: string; readonly end: string } {
   const name = /^<([^\s/>]+)/.exec(tag)?.[1] ?? '';
   return { start: tag.replace(/\s*\/>$/, '>'), end: `</${name}>` };
-}
-
-export function escapeXml(text: string): string {
-  return text.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('>', '&gt;').replaceAll('"', '&quot;');
 }
 
 /** The attribute by its name without prefix, with the space before it. */

@@ -2,13 +2,14 @@ import type { Column } from '../../core/model/list.ts';
 import { Unreadable } from '../../core/model/raw.ts';
 import { holdsNumbers } from '../write/number-roles.ts';
 import { safeText } from '../write/safe-text.ts';
+import { escapeXml } from '../write/xml-text.ts';
 import { showColumn } from '../xlsx/address.ts';
 import { type CellContext, cellText } from '../xlsx/cell-text.ts';
 import type { EditedCell } from './edits.ts';
-import type { OwnCell } from './own-parts.ts';
+import type { OwnCell } from './own-cells.ts';
 import { holds } from './ranges.ts';
-import type { CellPlace, RowPlace, SheetOutline } from './sheet-outline.ts';
-import { escapeXml, withAttribute, withoutAttributes } from './splice.ts';
+import type { CellPlace, RowPlace, SheetTraits } from './sheet-outline.ts';
+import { withAttribute, withoutAttributes } from './splice.ts';
 
 const NUMBER = /-?(?:0|[1-9]\d{0,14})(?:\.\d{1,8})?/;
 
@@ -18,7 +19,7 @@ const NUMBER = /-?(?:0|[1-9]\d{0,14})(?:\.\d{1,8})?/;
  */
 export function writeEdit(
   xml: string,
-  sheet: SheetOutline,
+  sheet: SheetTraits,
   row: RowPlace,
   { column, text }: EditedCell,
   header: Column | undefined,
@@ -44,7 +45,7 @@ function startTag(xml: string, { start, tagEnd }: CellPlace): string {
   return withoutAttributes(tag, ['t', 'cm', 'vm']).replace(/\s*\/?>$/, '>');
 }
 
-function isLivedOn(sheet: SheetOutline, row: RowPlace, column: number, place: CellPlace | undefined): boolean {
+function isLivedOn(sheet: SheetTraits, row: RowPlace, column: number, place: CellPlace | undefined): boolean {
   const group = place?.sharedFormula;
   if (group !== undefined && (sheet.sharers.get(group) ?? 0) > 1) return true;
   return sheet.filledByOne.some(

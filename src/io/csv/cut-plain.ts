@@ -1,3 +1,8 @@
+import type { RawRow } from '../../core/model/raw.ts';
+import { LAST_COLUMN } from '../limits.ts';
+import type { Gate } from './gate.ts';
+import { isBlank } from './split.ts';
+
 const QUOTE = 34;
 const LINE_FEED = 10;
 const CARRIAGE_RETURN = 13;
@@ -9,16 +14,18 @@ const NO_DELIMITERS = new Set([QUOTE, LINE_FEED, CARRIAGE_RETURN, 0xfeff]);
 const KEPT = 1024;
 
 /**
- * Cuts text whose quotes leave no doubt into rows of cells, in one pass: every quoted cell begins right behind a delimiter, closes right
+ * Cuts text whose quotes leave no doubt into rows of cells, blank ones left out, in one pass: every quoted cell begins right behind a delimiter, closes right
  * before the next and stays on its line. Null: there is a cell for which that is not so, and `tidyQuotes` has to look at the text.
- * Equal texts of a column come out as the same string, where one of them was not long ago: that spares memory and later comparing.
+ * Filled rows go through the gate. Equal texts of a column come out as the same string, where one of them was not long ago: that spares memory and later comparing.
  */
-export function cutPlain(text: string, delimiter: string): string[][] | null {
+export function cutPlain(text: string, delimiter: string, gate: Gate): RawRow[] | null {
   const delimiterCode = delimiter.charCodeAt(0);
   if (delimiter.length !== 1 || NO_DELIMITERS.has(delimiterCode)) return null;
   const recent: string[][] = [];
-  const rows: string[][] = [];
-  let row: string[] = [];
+  const rows: RawRow[] = [];
+  let cells: string[] = [];
+  let number = 1;
+  let hasText = false;
   let at = 0;
   while (at <= text.length) {
     const isQuoted = text.charCodeAt(at) === QUOTE;
@@ -40,16 +47,23 @@ export function cutPlain(text: string, delimiter: string): string[][] | null {
     }
     if (isQuoted && end === text.length) return null;
     if (!isQuoted && end > start && isPaddedQuote(text, start, end)) return null;
-    recent[row.length] ??= [];
-    row.push(cellOf(text, start, end, isEscaped, recent[row.length] ?? [], hash & (KEPT - 1)));
+    recent[cells.length] ??= [];
+    cells.push(cellOf(text, start, end, isEscaped, recent[cells.length] ?? [], hash & (KEPT - 1)));
+    hasText ||= end > start;
+    if (cells.length > LAST_COLUMN) gate(number, cells.length);
     at = isQuoted ? end + 1 : end;
     const next = text.charCodeAt(at);
     at += 1;
     if (next === delimiterCode) continue;
     if (next === CARRIAGE_RETURN && text.charCodeAt(at) === LINE_FEED) at += 1;
     else if (at <= text.length && next !== LINE_FEED && next !== CARRIAGE_RETURN) return null;
-    rows.push(row);
-    row = [];
+    if (hasText && !isBlank(cells)) {
+      gate(number, cells.length);
+      rows.push({ number, cells });
+    }
+    cells = [];
+    number += 1;
+    hasText = false;
   }
   return rows;
 }

@@ -66,10 +66,18 @@ function readUtf8(bytes: Uint8Array): string | null {
     return new TextDecoder('utf-8', { fatal: true, ignoreBOM: true }).decode(bytes);
   } catch {
     const text = decodeBytes(bytes, 'utf-8');
-    const misfits = text.match(/\ufffd/g)?.length ?? 0;
-    const beyondAscii = text.match(/[^\x00-\x7f]/g)?.length ?? 0;
-    return beyondAscii > misfits * (FITTING_PER_MISFIT + 1) ? text : null;
+    return count(text, isBeyondAscii) > count(text, isMisfit) * (FITTING_PER_MISFIT + 1) ? text : null;
   }
+}
+
+const isBeyondAscii = (code: number) => code > 0x7f;
+const isMisfit = (code: number) => code === 0xfffd;
+
+/** A list of all matches of a pattern would take many times the room of the text. */
+function count(text: string, isCounted: (code: number) => boolean): number {
+  let counted = 0;
+  for (let at = 0; at < text.length; at++) if (isCounted(text.charCodeAt(at))) counted += 1;
+  return counted;
 }
 
 function describe(text: string, file: string, encoding: TextEncoding, isSure: boolean): string | undefined {

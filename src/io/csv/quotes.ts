@@ -1,3 +1,5 @@
+import { LAST_ROW } from '../limits.ts';
+
 /** One quoted cell in the text. */
 export interface Quote {
   /** Where its opening quote stands in the text given. */
@@ -15,6 +17,8 @@ export interface Tidied {
   readonly multiline: readonly Quote[];
 }
 
+/** Pieces joined at once: fewer, longer texts take less room. */
+const MOST_PIECES = 8192;
 /** A spreadsheet cell holds 32,767 characters; a quote that stays open for longer was not meant to open. */
 const LONGEST_CELL = 70_000;
 
@@ -26,6 +30,7 @@ const LONGEST_CELL = 70_000;
 export function tidyQuotes(text: string, delimiter: string, asText: ReadonlySet<number> = new Set()): Tidied {
   const repaired: Quote[] = [];
   const multiline: Quote[] = [];
+  const joined: string[] = [];
   const out: string[] = [];
   let done = 0;
   let row = 1;
@@ -41,13 +46,19 @@ export function tidyQuotes(text: string, delimiter: string, asText: ReadonlySet<
     const close = asText.has(quote) ? -1 : findClosingQuote(text, quote, delimiter);
     done = close < 0 ? findCellEnd(text, quote, delimiter) : skipPadding(text, close + 1, delimiter);
     const cell = close < 0 ? enquote(text.slice(start, done)) : text.slice(quote, close + 1);
-    if (close < 0) repaired.push({ at: quote, row });
-    else if (/[\r\n]/.test(cell)) multiline.push({ at: quote, row });
+    if (close < 0) note(repaired, { at: quote, row });
+    else if (/[\r\n]/.test(cell)) note(multiline, { at: quote, row });
     out.push(before, cell);
+    if (out.length > MOST_PIECES) joined.push(out.splice(0).join(''));
     quote = text.indexOf('"', done);
   }
   out.push(unifyLineEnds(text.slice(done)));
-  return { text: out.join(''), repaired, multiline };
+  return { text: joined.concat(out).join(''), repaired, multiline };
+}
+
+/** More of them than a list has rows only cost room. */
+function note(quotes: Quote[], quote: Quote): void {
+  if (quotes.length < LAST_ROW) quotes.push(quote);
 }
 
 /** Where the cell that this quote opens begins, or -1 if the quote stands inside text, as in `1/4" thick`. */

@@ -1,8 +1,9 @@
 import type { Notice, RawRow } from '../../core/model/raw.ts';
 import { showRows } from '../../core/say/show-rows.ts';
 import { cutPlain } from './cut-plain.ts';
+import type { Gate } from './gate.ts';
 import { type Quote, type Tidied, tidyQuotes } from './quotes.ts';
-import { isBlank, splitRows } from './split.ts';
+import { cutTidied } from './split.ts';
 import { findHeading, type Heading } from './widths.ts';
 
 /** Rows cut from text, and where quotes were in doubt. */
@@ -17,12 +18,13 @@ export interface Rows {
 /**
  * Cuts text into rows. A quoted cell over several lines that leaves its row with the wrong number of cells is read again
  * as plain text, and that reading is kept if it gives fewer odd rows: one forgotten quote must not hide the rows below.
+ * `newGate` makes the gate that the filled rows of one cutting go through.
  */
-export function readRows(text: string, delimiter: string): Rows {
-  const plain = cutPlain(text, delimiter);
-  if (plain) return { rows: numberRows(plain), repaired: [], doubtful: [] };
+export function readRows(text: string, delimiter: string, newGate: () => Gate): Rows {
+  const plain = cutPlain(text, delimiter, newGate());
+  if (plain) return { rows: plain, repaired: [], doubtful: [] };
   const tidied = tidyQuotes(text, delimiter);
-  const rows = cutRows(tidied, delimiter);
+  const rows = cutTidied(tidied.text, delimiter, newGate());
   const heading = findHeading(rows);
   if (heading === undefined || tidied.multiline.length === 0) return { rows, repaired: rowsOf(tidied), doubtful: [] };
 
@@ -30,7 +32,7 @@ export function readRows(text: string, delimiter: string): Rows {
   const suspects = tidied.multiline.filter((quote) => odd.has(quote.row));
   if (suspects.length > 0) {
     const again = tidyQuotes(text, delimiter, new Set(suspects.map((quote) => quote.at)));
-    const others = cutRows(again, delimiter);
+    const others = cutTidied(again.text, delimiter, newGate());
     if (oddRows(others, heading).length < odd.size) return { rows: others, repaired: rowsOf(again), doubtful: [] };
   }
   return { rows, repaired: rowsOf(tidied), doubtful: findDoubtful(rows, tidied.multiline, delimiter, heading) };
@@ -59,14 +61,6 @@ export function noticeUnclosed({ repaired, doubtful }: Rows): Notice[] {
 function noticeAt(rows: readonly number[], what: string): Notice {
   const [first, ...more] = rows;
   return { text: `${showRows(rows)} ${what}.`, ...(first !== undefined && more.length === 0 && { row: first }) };
-}
-
-function cutRows(tidied: Tidied, delimiter: string): RawRow[] {
-  return numberRows(splitRows(tidied.text, delimiter));
-}
-
-function numberRows(cut: readonly (readonly string[])[]): RawRow[] {
-  return cut.flatMap((cells, index) => (isBlank(cells) ? [] : { number: index + 1, cells }));
 }
 
 function rowsOf(tidied: Tidied): number[] {

@@ -1,33 +1,45 @@
-import type { Worksheet } from 'exceljs';
 import type { AuditedList } from '../../core/model/audited.ts';
 import { basisOf } from '../../core/rollup/basis.ts';
 import { DEMO_WORDS, SAFETY_WORDS } from '../../core/say/safety.ts';
-import { fitHeight, font, isDemo, setUpPrint } from './look.ts';
-import { safeText } from './safe-text.ts';
+import { footerOf, heightFor, isDemo } from './look.ts';
+import type { PlannedRow, SheetPlan } from './sheet-plan.ts';
+import type { Style } from './style.ts';
 
 const NAME_WIDTH = 58;
 const VALUE_WIDTH = 62;
+const NAME: Style = { bold: true };
+const VALUE: Style = { left: true };
+const WORDS: Style = { size: 11, top: true, wraps: true };
+const DEMO: Style = { bold: true, top: true, wraps: true };
 
 /** What the judgement rests on: file, day, catalogues, settings, counts, and the safety words. */
-export function writeBasisSheet(sheet: Worksheet, list: AuditedList, date: string): void {
-  sheet.getColumn(1).width = NAME_WIDTH;
-  sheet.getColumn(2).width = VALUE_WIDTH;
-  for (const [name, value] of basisOf(list, date)) {
-    const row = sheet.addRow([name, typeof value === 'string' ? safeText(value) : value]);
-    row.getCell(1).font = font({ bold: true });
-    row.getCell(2).font = font();
-    row.getCell(2).alignment = { horizontal: 'left' };
+export function planBasisSheet(name: string, list: AuditedList, date: string): SheetPlan {
+  const facts = basisOf(list, date);
+  return {
+    name,
+    widths: [NAME_WIDTH, VALUE_WIDTH],
+    isFrozen: false,
+    footer: footerOf(list),
+    size: facts.length,
+    rows: () => planRows(list, facts),
+  };
+}
+
+function* planRows(list: AuditedList, facts: ReturnType<typeof basisOf>): Generator<PlannedRow> {
+  for (const [name, value] of facts) {
+    yield {
+      cells: [
+        { value: name, style: NAME },
+        { value, style: VALUE },
+      ],
+    };
   }
-  sheet.addRow([]);
-  for (const text of isDemo(list) ? [DEMO_WORDS, ...SAFETY_WORDS] : SAFETY_WORDS) writeWords(sheet, text);
-  setUpPrint(sheet, list);
+  yield { cells: [] };
+  if (isDemo(list)) yield planWords(DEMO_WORDS, DEMO);
+  for (const text of SAFETY_WORDS) yield planWords(text, WORDS);
 }
 
 /** One sentence across both columns. */
-function writeWords(sheet: Worksheet, text: string): void {
-  const row = sheet.addRow([text]);
-  sheet.mergeCells(row.number, 1, row.number, 2);
-  row.getCell(1).font = font({ bold: text === DEMO_WORDS });
-  row.getCell(1).alignment = { wrapText: true, vertical: 'top' };
-  fitHeight(row, [{ text, width: NAME_WIDTH + VALUE_WIDTH }]);
+function planWords(text: string, style: Style): PlannedRow {
+  return { cells: [{ value: text, style }], across: 2, height: heightFor([[text, NAME_WIDTH + VALUE_WIDTH]]) };
 }

@@ -1,40 +1,41 @@
-import type { Worksheet } from 'exceljs';
 import type { AuditedList } from '../../core/model/audited.ts';
 import type { ChangeDetail, ChangeRecord } from '../../core/model/change-record.ts';
-import { fitHeight, font, paintHeading, QUIET, setUpPrint } from './look.ts';
-import { safeText } from './safe-text.ts';
+import { CHANGE_HEADINGS } from '../../core/readback/read-changes.ts';
+import { footerOf, headingRow, heightFor, numberCell, STRUCK, textCell, WRAPPED } from './look.ts';
+import type { PlannedRow, SheetPlan } from './sheet-plan.ts';
 
-const COLUMNS = [
-  ['When (UTC)', 20],
-  ['By', 20],
-  ['What', 44],
-  ['Row in file', 8],
-  ['Column or setting', 28],
-  ['Before', 30],
-  ['After', 30],
-  ['Undone', 9],
-] as const;
+const WIDTHS = [20, 20, 44, 8, 28, 30, 30, 9, 9];
 
-/** Every step of the user's work, one cell or setting a line; what was taken back since is struck through. */
-export function writeChangesSheet(sheet: Worksheet, list: AuditedList, changes: readonly ChangeRecord[]): void {
-  for (const [index, [, width]] of COLUMNS.entries()) sheet.getColumn(index + 1).width = width;
-  sheet.addRow(COLUMNS.map(([heading]) => heading));
-  for (const change of changes) {
-    for (const detail of change.details) writeDetail(sheet, change, detail);
-  }
-  paintHeading(sheet, COLUMNS.length);
-  setUpPrint(sheet, list);
+/** Every step of the user's work, one cell or setting a line; what was taken back since is struck through, what an earlier workbook told is marked. */
+export function planChangesSheet(name: string, list: AuditedList, changes: readonly ChangeRecord[]): SheetPlan {
+  const size = changes.reduce((sum, { details }) => sum + details.length, 0);
+  return {
+    name,
+    widths: WIDTHS,
+    isFrozen: true,
+    filter: { rows: size + 1, columns: WIDTHS.length },
+    footer: footerOf(list),
+    size,
+    rows: () => planRows(changes),
+  };
 }
 
-function writeDetail(sheet: Worksheet, { when, by, what, undone }: ChangeRecord, detail: ChangeDetail): void {
+function* planRows(changes: readonly ChangeRecord[]): Generator<PlannedRow> {
+  yield headingRow(CHANGE_HEADINGS);
+  for (const change of changes) for (const detail of change.details) yield planDetail(change, detail);
+}
+
+function planDetail({ when, by, what, undone, earlier }: ChangeRecord, detail: ChangeDetail): PlannedRow {
   const time = when.replace('T', ' ').replace(/(\.\d+)?Z$/, '');
   const { row, where, before, after } = detail;
-  const texts = [where, before, after].map(safeText);
-  const target = sheet.addRow([time, safeText(by), safeText(what), row ?? '', ...texts, undone ? 'undone' : '']);
-  target.font = font(undone ? { strike: true, colour: QUIET } : {});
-  target.alignment = { vertical: 'top', wrapText: true };
-  fitHeight(
-    target,
-    [what, ...texts].map((text, index) => ({ text, width: [44, 28, 30, 30][index] ?? 30 })),
-  );
+  const style = undone ? STRUCK : WRAPPED;
+  const texts = [where, before, after, undone ? 'undone' : '', earlier ? 'earlier' : ''];
+  return {
+    cells: [
+      ...[time, by, what].map((text) => textCell(text, style)),
+      numberCell(row, style),
+      ...texts.map((text) => textCell(text, style)),
+    ],
+    height: heightFor([what, where, before, after].map((text, index) => [text, [44, 28, 30, 30][index] ?? 30])),
+  };
 }

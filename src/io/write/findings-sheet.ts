@@ -1,10 +1,9 @@
-import type { Worksheet } from 'exceljs';
 import type { AuditedLine, AuditedList } from '../../core/model/audited.ts';
 import type { Finding } from '../../core/model/finding.ts';
-import type { LengthUnit } from '../../core/model/list.ts';
 import { describeNumbers, describeSources } from '../../core/say/describe.ts';
-import { fitHeight, font, paintHeading, paintOutcome, setUpPrint } from './look.ts';
-import { safeText } from './safe-text.ts';
+import { type ChosenFindings, chooseFindings } from './choose-findings.ts';
+import { BODY, footerOf, headingRow, heightFor, numberCell, outcomeCell, textCell, WORDS, WRAPPED } from './look.ts';
+import type { PlannedCell, PlannedRow, SheetPlan } from './sheet-plan.ts';
 
 const COLUMNS = [
   ['Row in file', 8],
@@ -17,35 +16,64 @@ const COLUMNS = [
   ['Numbers', 34],
   ['Rests on', 56],
 ] as const;
-const WRAPPED = [7, 8, 9] as const;
+/** The columns that wrap, from the seventh on. */
+const WRAPPED_WIDTHS = [70, 34, 56] as const;
 
-/** Every finding of every row, one a line. */
-export function writeFindingsSheet(sheet: Worksheet, list: AuditedList): void {
-  for (const [index, [, width]] of COLUMNS.entries()) sheet.getColumn(index + 1).width = width;
-  sheet.addRow(COLUMNS.map(([heading]) => heading));
-  for (const line of list.lines) {
-    for (const finding of line.findings) writeFinding(sheet, line, finding, list.shop.units);
-  }
-  paintHeading(sheet, COLUMNS.length);
-  setUpPrint(sheet, list);
+/** Every finding of every row, one a line; of a list too long for that what does not hold, and a sentence below. */
+export function planFindingsSheet(name: string, list: AuditedList, mostRows: number): SheetPlan {
+  const chosen = chooseFindings(list, mostRows);
+  return {
+    name,
+    widths: COLUMNS.map(([, width]) => width),
+    isFrozen: true,
+    filter: { rows: chosen.count + 1, columns: COLUMNS.length },
+    footer: footerOf(list),
+    size: chosen.count,
+    rows: () => planRows(list, chosen),
+  };
 }
 
-function writeFinding(
-  sheet: Worksheet,
-  { row, line, verdict }: AuditedLine,
-  finding: Finding,
-  units: LengthUnit,
-): void {
-  const { rule, outcome, text, values, cites } = finding;
-  const words = [safeText(text), describeNumbers(values, units), describeSources(cites)];
-  const target = sheet.addRow([row, safeText(line.partNumber), safeText(line.panel), '', rule, '', ...words]);
-  target.font = font();
-  target.alignment = { vertical: 'top' };
-  for (const column of WRAPPED) target.getCell(column).alignment = { vertical: 'top', wrapText: true };
-  paintOutcome(target.getCell(4), verdict);
-  paintOutcome(target.getCell(6), outcome);
-  fitHeight(
-    target,
-    words.map((word, index) => ({ text: word, width: COLUMNS[index + 6]?.[1] ?? 40 })),
-  );
+function* planRows(list: AuditedList, { isChosen, leftOut }: ChosenFindings): Generator<PlannedRow> {
+  const worded = wordsOnce(list);
+  yield headingRow(COLUMNS.map(([heading]) => heading));
+  for (const line of list.lines) {
+    const start = startOf(line);
+    for (const finding of line.findings) if (isChosen(finding)) yield planFinding(start, finding, worded(finding));
+  }
+  if (leftOut === '') return;
+  yield { cells: [] };
+  yield { cells: [{ value: leftOut, style: WORDS }] };
+}
+
+/** The cells that are the same in all findings of a row. */
+function startOf({ row, line, verdict }: AuditedLine): readonly (PlannedCell | null)[] {
+  return [numberCell(row), textCell(line.partNumber), textCell(line.panel), outcomeCell(verdict)];
+}
+
+interface Worded {
+  readonly cells: readonly (PlannedCell | null)[];
+  readonly height: number;
+}
+
+function planFinding(
+  start: readonly (PlannedCell | null)[],
+  { rule, outcome }: Finding,
+  { cells, height }: Worded,
+): PlannedRow {
+  return { cells: [...start, { value: rule, style: BODY }, outcomeCell(outcome), ...cells], height };
+}
+
+/** What a finding says; rows that are the same share theirs. */
+function wordsOnce({ shop }: AuditedList): (finding: Finding) => Worded {
+  const known = new WeakMap<Finding, Worded>();
+  return (finding) => {
+    let worded = known.get(finding);
+    if (worded) return worded;
+    const { text, values, cites } = finding;
+    const words = [text, describeNumbers(values, shop.units), describeSources(cites)];
+    const height = heightFor(words.map((word, at) => [word, WRAPPED_WIDTHS[at] ?? 40]));
+    worded = { cells: words.map((word) => textCell(word, WRAPPED)), height };
+    known.set(finding, worded);
+    return worded;
+  };
 }

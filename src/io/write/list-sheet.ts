@@ -1,64 +1,97 @@
-import type { Cell, Worksheet } from 'exceljs';
 import type { AuditedList } from '../../core/model/audited.ts';
 import type { Column } from '../../core/model/list.ts';
-import { fitHeight, font, paintHeading, paintOwnHeading, QUIET, setUpPrint, wordsUnder } from './look.ts';
+import { decidingNote, MOST_NOTES, noteOnNotes } from './deciding-note.ts';
+import { footerOf, headingRow, heightFor, OWN_HEADING, textCell, WORDS, withFormat, wordsUnder } from './look.ts';
 import { holdsNumbers } from './number-roles.ts';
-import { type ListRow, listRows, type OwnColumn, ownColumns, writeOwnCells, writeText } from './own-columns.ts';
-import { safeText } from './safe-text.ts';
+import { bodyOf, type ListRow, listRows, type OwnColumn } from './own-columns.ts';
+import type { PlannedCell, PlannedRow, SheetPlan } from './sheet-plan.ts';
+import type { Style } from './style.ts';
 
-/** The list as it was sent, row by row, with our columns to the right of the sender's. */
-export function writeListSheet(sheet: Worksheet, list: AuditedList): void {
+const NARROWEST = 6;
+const WIDEST = 40;
+
+/** The list as it was sent, row by row, with our columns to the right of the sender's, and notes on the cells that decide. */
+export function planListSheet(name: string, list: AuditedList, own: readonly OwnColumn[]): SheetPlan {
   const rows = listRows(list);
-  const senders = Math.max(0, ...list.columns.map(({ index }) => index + 1), ...rows.map(({ cells }) => cells.length));
-  const own = ownColumns(list.shop.units);
-  sheet.addRow(headings(list, senders, own));
-  for (const row of rows) writeRow(sheet, row, list, senders, own);
-  paintHeading(sheet, senders + own.length);
-  for (const [index] of own.entries()) paintOwnHeading(sheet.getRow(1).getCell(senders + 1 + index));
-  setWidths(sheet, senders, own);
-  setUpPrint(sheet, list);
-  sheet.addRow([]);
-  for (const text of wordsUnder(list)) sheet.addRow([text]).font = font({ italic: true, colour: QUIET });
+  const headings = headingsOf(list, rows);
+  return {
+    name,
+    widths: [...widthsOf(headings, rows), ...own.map(({ width }) => width)],
+    isFrozen: true,
+    filter: { rows: rows.length + 1, columns: headings.length + own.length },
+    footer: footerOf(list),
+    size: rows.length,
+    rows: () => planRows(list, rows, headings, own),
+  };
 }
 
-function writeRow(sheet: Worksheet, row: ListRow, list: AuditedList, senders: number, own: readonly OwnColumn[]): void {
-  const target = sheet.addRow([]);
-  writeOwnCells(target, senders + 1, row, own);
-  for (const [index, text] of row.cells.entries()) writeSenders(target.getCell(index + 1), text, list.columns[index]);
-  if (!row.line) return;
-  const wrapped = own.flatMap((column, index) =>
-    column.wraps ? [{ text: target.getCell(senders + 1 + index).text, width: column.width }] : [],
-  );
-  fitHeight(target, wrapped);
-}
-
-function setWidths(sheet: Worksheet, senders: number, own: readonly OwnColumn[]): void {
-  for (let column = 1; column <= senders; column++) sheet.getColumn(column).width = widthFor(sheet, column);
-  for (const [index, { width }] of own.entries()) sheet.getColumn(senders + 1 + index).width = width;
-}
-
-function headings(list: AuditedList, senders: number, own: readonly OwnColumn[]): string[] {
-  const names = Array.from({ length: senders }, (_, index) =>
-    safeText(list.columns.find((column) => column.index === index)?.heading ?? ''),
-  );
-  return [...names, ...own.map(({ heading }) => heading)];
-}
-
-function writeSenders(cell: Cell, text: string, column: Column | undefined): void {
-  const decimals = /^-?(?:0|[1-9]\d{0,14})(?:\.(\d{1,8}))?$/.exec(text);
-  if (!decimals || !holdsNumbers(column)) {
-    writeText(cell, text);
-    return;
+function* planRows(
+  list: AuditedList,
+  rows: readonly ListRow[],
+  headings: readonly string[],
+  own: readonly OwnColumn[],
+): Generator<PlannedRow> {
+  const byIndex = new Map(list.columns.map((column) => [column.index, column]));
+  const columns = headings.map((_, at) => byIndex.get(at));
+  const onNotes = noteOnNotes(list);
+  yield { cells: [...headingRow(headings).cells, ...own.map((column) => ownHeading(column, onNotes))] };
+  let notes = 0;
+  for (const row of rows) {
+    const noted = row.line && notes < MOST_NOTES ? decidingNote(row.line, list) : null;
+    if (noted) notes++;
+    const cells: (PlannedCell | null)[] = columns.map((column, at) =>
+      sendersCell(row.cells[at] ?? '', column, bodyOf(row.line)),
+    );
+    if (noted) {
+      const cell = cells[noted.column] ?? { value: null, style: bodyOf(row.line) };
+      cells[noted.column] = { ...cell, note: noted.text };
+    }
+    yield planRow(row, cells, own);
   }
-  cell.value = Number(text);
-  cell.numFmt = decimals[1] ? `0.${'0'.repeat(decimals[1].length)}` : '0';
+  yield { cells: [] };
+  for (const value of wordsUnder(list)) yield { cells: [{ value, style: WORDS }] };
 }
 
-/** Wide enough for what is in the column, within reason. */
-function widthFor(sheet: Worksheet, column: number): number {
-  let widest = 6;
-  sheet.getColumn(column).eachCell((cell) => {
-    widest = Math.max(widest, String(cell.value ?? '').length + 2);
-  });
-  return Math.min(widest, 40);
+function planRow(row: ListRow, cells: (PlannedCell | null)[], own: readonly OwnColumn[]): PlannedRow {
+  const wrapped: [string, number][] = [];
+  for (const { of, wraps, width } of own) {
+    const cell = of(row);
+    cells.push(cell);
+    if (wraps && cell) wrapped.push([String(cell.value), width]);
+  }
+  return row.line ? { cells, height: heightFor(wrapped) } : { cells };
+}
+
+function ownHeading({ heading }: OwnColumn, onNotes: string | undefined): PlannedCell {
+  const hasNote = heading === 'What decides it' && onNotes !== undefined;
+  return { value: heading, style: OWN_HEADING, ...(hasNote && { note: onNotes }) };
+}
+
+function headingsOf(list: AuditedList, rows: readonly ListRow[]): readonly string[] {
+  const known = list.columns.reduce((most, { index }) => Math.max(most, index + 1), 0);
+  const senders = rows.reduce((most, { cells }) => Math.max(most, cells.length), known);
+  const byIndex = new Map(list.columns.map(({ index, heading }) => [index, heading]));
+  return Array.from({ length: senders }, (_, at) => byIndex.get(at) ?? '');
+}
+
+const PLAIN_NUMBER = /^-?(?:0|[1-9]\d{0,14})(?:\.(\d{1,8}))?$/;
+
+function sendersCell(text: string, column: Column | undefined, style: Style): PlannedCell | null {
+  if (text === '') return null;
+  const decimals = holdsNumbers(column) ? PLAIN_NUMBER.exec(text) : null;
+  if (!decimals) return textCell(text, style);
+  const format = decimals[1] ? `0.${'0'.repeat(decimals[1].length)}` : '0';
+  return { value: Number(text), style: withFormat(style, format) };
+}
+
+/** Wide enough for what is in each column, within reason. */
+function widthsOf(headings: readonly string[], rows: readonly ListRow[]): readonly number[] {
+  const widths = headings.map(({ length }) => Math.max(NARROWEST, length + 2));
+  for (const { cells } of rows) {
+    for (let at = 0; at < widths.length; at++) {
+      const length = cells[at]?.length ?? 0;
+      if (length > 0 && length + 2 > widths[at]!) widths[at] = length + 2;
+    }
+  }
+  return widths.map((width) => Math.min(width, WIDEST));
 }

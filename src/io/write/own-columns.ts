@@ -1,5 +1,5 @@
-import type { Cell, Row } from 'exceljs';
 import type { AuditedLine, AuditedList } from '../../core/model/audited.ts';
+import type { Concession } from '../../core/model/concession.ts';
 import type { LengthUnit } from '../../core/model/list.ts';
 import {
   describeDecision,
@@ -8,13 +8,18 @@ import {
   describeRemedies,
   describeSheet,
 } from '../../core/say/describe.ts';
-import { font, paintOutcome, QUIET } from './look.ts';
-import { safeText } from './safe-text.ts';
+import { concededByRow } from './conceded.ts';
+import { BODY, numberCell, outcomeCell, QUIET_BODY, textCell, withFormat } from './look.ts';
+import type { PlannedCell } from './sheet-plan.ts';
+import type { Style } from './style.ts';
 
 const MM_PER_INCH = 25.4;
 /** Our text columns wider than this wrap. */
 const WRAPS_FROM = 24;
 const REMEDIES_SHOWN = 2;
+const TEXT: Style = { top: true, left: true, indent: 1 };
+const WRAPPED_TEXT: Style = { ...TEXT, wraps: true };
+export const CONCEDED = 'Conceded';
 
 /** A row of the list as written: judged, or in a word what else it is. */
 export interface ListRow {
@@ -29,40 +34,36 @@ export interface OwnColumn {
   readonly heading: string;
   readonly width: number;
   readonly wraps: boolean;
-  readonly write: (cell: Cell, row: ListRow) => void;
+  readonly of: (row: ListRow) => PlannedCell | null;
 }
 
-/** Our columns in order; lengths in the units given. */
-export function ownColumns(units: LengthUnit): readonly OwnColumn[] {
-  const length = (heading: string, of: (line: AuditedLine) => number | null | undefined): OwnColumn => ({
-    heading: `${heading} (${units})`,
-    width: 10,
-    wraps: false,
-    write: (cell, { line }) => line && writeLength(cell, of(line) ?? null, units),
-  });
-  const text = (heading: string, width: number, of: (line: AuditedLine) => string): OwnColumn => ({
-    heading,
-    width,
-    wraps: width > WRAPS_FROM,
-    write: (cell, { line }) => {
-      if (!line) return;
-      writeText(cell, of(line));
-      cell.alignment = { horizontal: 'left', vertical: 'top', wrapText: width > WRAPS_FROM, indent: 1 };
-    },
-  });
-  return [
-    { heading: 'Row in file', width: 7, wraps: false, write: writeRowNumber },
-    { heading: 'Verdict', width: 12, wraps: false, write: writeVerdict },
-    text('What decides it', 40, describeDecision),
-    text('Sheet understood', 30, (line) => describeSheet(line, units)),
-    length('Sheet', (line) => line.sheet?.thicknessMm),
-    length('Thinnest from the mill', (line) => line.sheet?.thinnestMm),
-    length('Minimum sheet', (line) => line.requires?.sheetMinMm),
-    text(`Hole required (${units})`, 18, (line) => describeHole(line.requires, units)),
-    length('Edge required', (line) => line.requires?.edgeMm),
-    text('Hardness margin (HRB points)', 12, describeMargin),
-    text('Would hold instead', 46, (line) => describeRemedies(line, REMEDIES_SHOWN)),
+/** Our columns in order; lengths in the units given. What was conceded has a column where `hasConceded`. */
+export function ownColumns(
+  units: LengthUnit,
+  conceded: ReadonlyMap<number, string> = new Map(),
+  hasConceded: boolean = conceded.size > 0,
+): readonly OwnColumn[] {
+  const columns = [
+    { heading: 'Row in file', width: 7, wraps: false, of: ({ row, line }: ListRow) => numberCell(row, bodyOf(line)) },
+    { heading: 'Verdict', width: 12, wraps: false, of: verdictCell },
+    hasConceded ? textColumn(CONCEDED, 30, ({ row }) => conceded.get(row) ?? '') : null,
+    textColumn('What decides it', 40, describeDecision),
+    textColumn('Sheet understood', 30, (line) => describeSheet(line, units)),
+    lengthColumn('Sheet', units, (line) => line.sheet?.thicknessMm),
+    lengthColumn('Thinnest from the mill', units, (line) => line.sheet?.thinnestMm),
+    lengthColumn('Minimum sheet', units, (line) => line.requires?.sheetMinMm),
+    textColumn(`Hole required (${units})`, 18, (line) => describeHole(line.requires, units)),
+    lengthColumn('Edge required', units, (line) => line.requires?.edgeMm),
+    textColumn('Hardness margin (HRB points)', 12, describeMargin),
+    textColumn('Would hold instead', 46, (line) => describeRemedies(line, REMEDIES_SHOWN)),
   ];
+  return columns.filter((column) => column !== null);
+}
+
+/** Our columns of a list. What was conceded has one where a concession stands. */
+export function ownColumnsOf(list: AuditedList, concessions: readonly Concession[], hasConceded = false) {
+  const conceded = concededByRow(list, concessions);
+  return ownColumns(list.shop.units, conceded, hasConceded || conceded.size > 0);
 }
 
 /** Fasteners and other rows of a list woven together in file order. */
@@ -74,31 +75,33 @@ export function listRows(list: AuditedList): readonly ListRow[] {
   return rows.sort((a, b) => a.row - b.row);
 }
 
-/** Writes our columns of one row from a 1-based column on. */
-export function writeOwnCells(target: Row, from: number, row: ListRow, own: readonly OwnColumn[]): void {
-  target.font = font(row.line ? {} : { colour: QUIET });
-  target.alignment = { vertical: 'top' };
-  for (const [index, column] of own.entries()) column.write(target.getCell(from + index), row);
+/** How cells of a row look: those of a row that is no fastener stand back. */
+export function bodyOf(line: AuditedLine | null): Style {
+  return line ? BODY : QUIET_BODY;
 }
 
-/** Text that begins like a formula is marked as text, so that a later edit does not bring it to life. */
-export function writeText(cell: Cell, text: string): void {
-  if (text === '') return;
-  cell.value = safeText(text);
-  if (/^[=+\-@]/.test(text)) cell.numFmt = '@';
+function verdictCell({ line, what }: ListRow): PlannedCell | null {
+  return line ? outcomeCell(line.verdict) : textCell(`${what}: not a fastener`, QUIET_BODY);
 }
 
-function writeRowNumber(cell: Cell, { row }: ListRow): void {
-  cell.value = row;
+function textColumn(heading: string, width: number, of: (line: AuditedLine) => string): OwnColumn {
+  const wraps = width > WRAPS_FROM;
+  const style = wraps ? WRAPPED_TEXT : TEXT;
+  return { heading, width, wraps, of: ({ line }) => line && textCell(of(line), style) };
 }
 
-function writeVerdict(cell: Cell, { line, what }: ListRow): void {
-  if (line) paintOutcome(cell, line.verdict);
-  else cell.value = safeText(`${what}: not a fastener`);
-}
-
-function writeLength(cell: Cell, mm: number | null, units: LengthUnit): void {
-  if (mm === null || !Number.isFinite(mm)) return;
-  cell.value = Number((units === 'mm' ? mm : mm / MM_PER_INCH).toFixed(units === 'mm' ? 3 : 4));
-  cell.numFmt = units === 'mm' ? '0.00' : '0.0000';
+function lengthColumn(
+  heading: string,
+  units: LengthUnit,
+  of: (line: AuditedLine) => number | null | undefined,
+): OwnColumn {
+  const style = withFormat(BODY, units === 'mm' ? '0.00' : '0.0000');
+  const shown = (mm: number) => Number((units === 'mm' ? mm : mm / MM_PER_INCH).toFixed(units === 'mm' ? 3 : 4));
+  const cellOf = (mm: number | null) => (mm === null ? null : numberCell(shown(mm), style));
+  return {
+    heading: `${heading} (${units})`,
+    width: 10,
+    wraps: false,
+    of: ({ line }) => line && cellOf(of(line) ?? null),
+  };
 }

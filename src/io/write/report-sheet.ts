@@ -1,81 +1,87 @@
-import type { Row, Worksheet } from 'exceljs';
 import type { AuditedList } from '../../core/model/audited.ts';
 import type { Report, ReportBlock, ReportCell } from '../../core/rollup/report.ts';
-import { fitHeight, font, paintOwnHeading, QUIET, setUpPrint } from './look.ts';
-import { safeText } from './safe-text.ts';
+import { BODY, footerOf, heightFor, OWN_HEADING, textCell, WORDS, WRAPPED } from './look.ts';
+import type { PlannedCell, PlannedRow, SheetPlan } from './sheet-plan.ts';
+import type { Style } from './style.ts';
 
 const NARROWEST = 7;
 const WIDEST = 44;
 /** Characters that a sentence may have in one row, however narrow the tables. */
 const SHORTEST_LINE = 140;
 /** Keeps text clear of a number in the column before. */
-const LEFT = { horizontal: 'left', indent: 1 } as const;
+const TEXT: Style = { ...WRAPPED, left: true, indent: 1 };
+const TITLE: Style = { bold: true, size: 11 };
+const NOTE: Style = {};
 
-/** Tables of a report one below the other, headings once where the next table has the same, sentences across below them, the foot last. */
-export function writeReportSheet(sheet: Worksheet, list: AuditedList, { blocks, foot }: Report): void {
-  const widths = widthsOf(blocks);
-  for (const [index, width] of widths.entries()) sheet.getColumn(index + 1).width = width;
-  for (const [index, block] of blocks.entries()) writeBlock(sheet, block, blocks[index - 1], widths);
-  sheet.addRow([]);
-  for (const text of foot) writeSentence(sheet, text, widths, true);
-  sheet.views = [{ state: 'frozen', ySplit: 1 }];
-  setUpPrint(sheet, list);
+/**
+ * Tables of a report one below the other, headings once where the next table has the same, sentences across below them, the foot last.
+ * `given` are widths of columns that are not to go by what is in them.
+ */
+export function planReportSheet(
+  name: string,
+  list: AuditedList,
+  report: Report,
+  given: Readonly<Record<number, number>> = {},
+): SheetPlan {
+  const widths = widthsOf(report.blocks);
+  const shown = Array.from(widths, (width, at) => given[at] ?? width);
+  return {
+    name,
+    widths: shown,
+    isFrozen: true,
+    footer: footerOf(list),
+    size: report.blocks.reduce((sum, { rows }) => sum + rows.length, 0),
+    rows: () => planRows(report, widths),
+  };
 }
 
-function writeBlock(
-  sheet: Worksheet,
-  { title, headings, rows, notes }: ReportBlock,
-  before: ReportBlock | undefined,
-  widths: readonly number[],
-): void {
-  const isSame = before?.headings === headings;
-  if (before) sheet.addRow([]);
-  if (title && !isSame && before) writeTitle(sheet, title);
-  if (!isSame) writeHeadings(sheet.addRow([...headings]), headings, widths);
-  if (title && (isSame || !before)) writeTitle(sheet, title);
-  for (const row of rows) writeRow(sheet.addRow([]), row, widths);
-  for (const note of notes) writeSentence(sheet, note, widths, false);
-}
-
-function writeHeadings(target: Row, headings: readonly string[], widths: readonly number[]): void {
-  target.eachCell(paintOwnHeading);
-  // Bold words fill a line sooner, and break at spaces only.
-  const lines = headings.map((text, index) =>
-    text.length + 1 > (widths[index] ?? WIDEST) ? text.replaceAll(' ', '\n') : text,
-  );
-  fitHeight(
-    target,
-    lines.map((text) => ({ text, width: WIDEST })),
-  );
-}
-
-function writeTitle(sheet: Worksheet, title: string): void {
-  sheet.addRow([safeText(title)]).font = font({ bold: true, size: 11 });
-}
-
-function writeRow(target: Row, cells: readonly ReportCell[], widths: readonly number[]): void {
-  target.font = font();
-  const texts = cells.map((cell, index) => ({ text: String(cell ?? ''), width: widths[index] ?? WIDEST }));
-  for (const [index, value] of cells.entries()) {
-    const cell = target.getCell(index + 1);
-    cell.alignment = { vertical: 'top', wrapText: true, ...(typeof value === 'string' && LEFT) };
-    if (value === null || value === '') continue;
-    cell.value = typeof value === 'number' ? value : safeText(value);
-    if (typeof value === 'string' && /^[=+\-@]/.test(value)) cell.numFmt = '@';
-  }
-  fitHeight(target, texts);
-}
-
-/** A sentence that runs over the empty cells beside it, in as many rows as it needs: merged cells would not sort, and are slow by the thousand. */
-function writeSentence(sheet: Worksheet, text: string, widths: readonly number[], isFoot: boolean): void {
-  const width = Math.max(
+function* planRows({ blocks, foot }: Report, widths: readonly number[]): Generator<PlannedRow> {
+  const across = Math.max(
     SHORTEST_LINE,
     widths.reduce((sum, width) => sum + width, 0),
   );
-  for (const line of linesOf(safeText(text), width)) {
-    const row = sheet.addRow([line]);
-    row.getCell(1).font = font(isFoot ? { italic: true, colour: QUIET } : {});
-  }
+  for (const [index, block] of blocks.entries()) yield* planBlock(block, blocks[index - 1], widths, across);
+  yield { cells: [] };
+  for (const text of foot) yield* planSentence(text, across, WORDS);
+}
+
+function* planBlock(
+  { title, headings, rows, notes }: ReportBlock,
+  before: ReportBlock | undefined,
+  widths: readonly number[],
+  across: number,
+): Generator<PlannedRow> {
+  const isSame = before?.headings === headings;
+  const titleRow = { cells: [{ value: title, style: TITLE }] };
+  if (before) yield { cells: [] };
+  if (title && !isSame && before) yield titleRow;
+  if (!isSame) yield planHeadings(headings, widths);
+  if (title && (isSame || !before)) yield titleRow;
+  for (const row of rows) yield planRow(row, widths);
+  for (const note of notes) yield* planSentence(note, across, NOTE);
+}
+
+function planHeadings(headings: readonly string[], widths: readonly number[]): PlannedRow {
+  // Bold words fill a line sooner, and break at spaces only.
+  const lines = headings.map((text, index): [string, number] => [
+    text.length + 1 > (widths[index] ?? WIDEST) ? text.replaceAll(' ', '\n') : text,
+    WIDEST,
+  ]);
+  return { cells: headings.map((value) => ({ value, style: OWN_HEADING })), height: heightFor(lines) };
+}
+
+function planRow(cells: readonly ReportCell[], widths: readonly number[]): PlannedRow {
+  const wrapped = cells.map((cell, index): [string, number] => [String(cell ?? ''), widths[index] ?? WIDEST]);
+  return { cells: cells.map(planCell), height: heightFor(wrapped) };
+}
+
+function planCell(value: ReportCell): PlannedCell {
+  return (typeof value === 'string' ? textCell(value, TEXT) : null) ?? { value, style: WRAPPED };
+}
+
+/** A sentence that runs over the empty cells beside it, in as many rows as it needs: merged cells would not sort, and are slow by the thousand. */
+function* planSentence(text: string, across: number, style: Style): Generator<PlannedRow> {
+  for (const value of linesOf(text, across)) yield { cells: [textCell(value, style) ?? { value: null, style: BODY }] };
 }
 
 /** Lines of at most so many characters, broken between words. */

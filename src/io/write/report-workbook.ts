@@ -1,10 +1,7 @@
-import type { Worksheet } from 'exceljs';
+import type { SheetPlan } from './sheet-plan.ts';
+import { writeBook } from './write-book.ts';
 
 /** A workbook of one report alone. */
-export async function writeReportWorkbook(name: string, write: (sheet: Worksheet) => void): Promise<Uint8Array> {
-  const { default: exceljs } = await import('exceljs');
-  const workbook = new exceljs.Workbook();
-  workbook.creator = 'Clinchsheet';
-  write(workbook.addWorksheet(name));
-  return new Uint8Array(await workbook.xlsx.writeBuffer());
+export async function writeReportWorkbook(plan: SheetPlan): Promise<Uint8Array> {
+  return writeBook([plan]);
 }

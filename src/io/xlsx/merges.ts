@@ -1,5 +1,6 @@
 import type { CellFlag } from '../../core/model/raw.ts';
 import { columnOf } from './address.ts';
+import type { Room } from './read-sheet.ts';
 
 /** A row while it is put together. */
 export interface RowDraft {
@@ -30,24 +31,27 @@ export function parseMerge(reference: string | undefined): Merge[] {
 
 /**
  * Leaves the text of a merged block in its first cell only and flags the others, as far as rows with content reach and
- * no further right than the sheet's widest row. `rows` are in order.
+ * no further right than the sheet's widest row. `rows` are in order. Blocks that lie over each other again and again use up the room.
  */
-export function applyMerges(rows: readonly RowDraft[], merges: readonly Merge[]): void {
+export function applyMerges(rows: readonly RowDraft[], merges: readonly Merge[], room: Room): void {
   const width = rows.reduce((widest, row) => Math.max(widest, row.cells.length), 0);
   for (const merge of merges) {
     for (let index = findFrom(rows, merge.top); (rows[index]?.number ?? Infinity) <= merge.bottom; index++) {
-      coverRow(rows[index]!, merge, width);
+      room.cells -= coverRow(rows[index]!, merge, width);
+      if (room.cells < 0) return;
     }
   }
 }
 
-function coverRow(row: RowDraft, merge: Merge, width: number): void {
+/** How many cells were covered, at least one. */
+function coverRow(row: RowDraft, merge: Merge, width: number): number {
   const first = row.number === merge.top ? merge.left + 1 : merge.left;
   for (let column = first; column <= Math.min(merge.right, width - 1); column++) {
     if (column < row.cells.length) row.cells[column] = '';
     row.flags ??= {};
     row.flags[column] = 'merged';
   }
+  return Math.max(1, Math.min(merge.right, width - 1) + 1 - first);
 }
 
 /** Index of the first row at or below a row number. */

@@ -1,3 +1,4 @@
+import { MOST_SHEETS } from '../limits.ts';
 import { decodeXmlBytes } from './decode-xml.ts';
 import { isOn, XmlScanner } from './scan.ts';
 import type { Zip } from './zip.ts';
@@ -33,7 +34,7 @@ export function findWorkbookPart(zip: Zip): string | undefined {
   );
 }
 
-/** Follows the workbook's relationships to its sheets, texts and styles. */
+/** Follows the workbook's relationships to its sheets, texts and styles. Of too many sheets one more than may be is given. */
 export function readWorkbookParts(zip: Zip, workbook: string): WorkbookParts {
   const links = readRelationships(zip, workbook);
   const byType = (type: string) => [...links.values()].find((link) => link.type === type)?.part;
@@ -41,7 +42,7 @@ export function readWorkbookParts(zip: Zip, workbook: string): WorkbookParts {
   const sheets: SheetPart[] = [];
   let has1904Dates = false;
   let isUncalculated = false;
-  while (scanner.next()) {
+  while (sheets.length <= MOST_SHEETS && scanner.next()) {
     if (scanner.isClose) continue;
     if (scanner.name === 'workbookPr') has1904Dates = isOn(scanner.attribute('date1904'));
     if (scanner.name === 'calcPr') isUncalculated = isOn(scanner.attribute('fullCalcOnLoad'));

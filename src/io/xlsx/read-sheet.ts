@@ -1,4 +1,5 @@
 import type { CellFlag, RawRow } from '../../core/model/raw.ts';
+import { LAST_COLUMN, LAST_ROW } from '../limits.ts';
 import { type CellContext, cellText, plainText, type StoredCell } from './cell-text.ts';
 import { applyMerges, type Merge, parseMerge, type RowDraft } from './merges.ts';
 import { isOn, XmlScanner } from './scan.ts';
@@ -15,10 +16,14 @@ export interface SheetRows {
   readonly isTooSpread: boolean;
 }
 
-const LAST_ROW = 1_048_576;
-const LAST_COLUMN = 16_384;
-/** Cells up to the last filled one of each row, all rows together. */
-const MOST_CELLS = 20_000_000;
+/** How much may still be held of a workbook; a reader takes from it. */
+export interface Room {
+  /** Cells up to the last filled one of each row. */
+  cells: number;
+  /** Characters of cells that do not share their text with others. */
+  characters: number;
+}
+
 /** Where the reading stands. `row` is 0 before the first row, `column` -1 before a row's first cell. */
 interface Place {
   row: number;
@@ -27,23 +32,22 @@ interface Place {
   isHidden: boolean;
   /** The row at hand as far as it is filled. */
   draft: RowDraft | undefined;
-  /** Cells kept so far, the blank ones before filled ones included. */
-  kept: number;
+  readonly room: Room;
 }
 
 /**
  * Reads a worksheet part, whole or in pieces. Rows and cells without a reference are counted, a row that comes twice is
  * merged, and cells that hold nothing cost nothing, however many there are.
  */
-export function readSheet(xml: string | Iterable<string>, context: CellContext): SheetRows {
+export function readSheet(xml: string | Iterable<string>, context: CellContext, room: Room): SheetRows {
   const scanner = new XmlScanner(xml);
   const drafts = new Map<number, RowDraft>();
   const merges: Merge[] = [];
   const hiddenSpans: (readonly [number, number])[] = [];
-  const place: Place = { row: 0, column: -1, isRowNumbered: true, isHidden: false, draft: undefined, kept: 0 };
+  const place: Place = { row: 0, column: -1, isRowNumbered: true, isHidden: false, draft: undefined, room };
   let isInData = false;
   let isComplete = false;
-  while (place.kept <= MOST_CELLS && scanner.next()) {
+  while (hasRoom(room) && scanner.next()) {
     const { name, isClose, isEmpty } = scanner;
     if (name === 'sheetData') isInData = !isClose && !isEmpty;
     else if (name === 'worksheet') isComplete = isClose || isEmpty;
@@ -54,13 +58,17 @@ export function readSheet(xml: string | Iterable<string>, context: CellContext):
     else if (name === 'mergeCell') merges.push(...parseMerge(scanner.attribute('ref')));
   }
   const rows = [...drafts.values()].sort((a, b) => a.number - b.number);
-  applyMerges(rows, merges);
+  applyMerges(rows, merges, room);
   return {
     rows: rows.filter(isFilled),
     hiddenColumns: listColumns(hiddenSpans, rows),
     isComplete,
-    isTooSpread: place.kept > MOST_CELLS,
+    isTooSpread: !hasRoom(room),
   };
+}
+
+function hasRoom({ cells, characters }: Room): boolean {
+  return cells >= 0 && characters >= 0;
 }
 
 function startRow(scanner: XmlScanner, place: Place): void {
@@ -85,6 +93,7 @@ function readCell(scanner: XmlScanner, place: Place, drafts: Map<number, RowDraf
   }
   const stored = value === undefined ? readStored(scanner, type, style) : storedValue(type, style, value);
   const { text, flag } = cellText(stored, context);
+  if (type !== 's') place.room.characters -= text.length;
   keep(text, flag, place, drafts);
 }
 
@@ -92,7 +101,7 @@ function keep(text: string, flag: CellFlag | undefined, place: Place, drafts: Ma
   if (text === '' && flag === undefined) return;
   const draft = place.draft ?? startDraft(place, drafts);
   const { cells } = draft;
-  place.kept += Math.max(0, place.column + 1 - cells.length);
+  place.room.cells -= Math.max(0, place.column + 1 - cells.length);
   while (cells.length < place.column) cells.push('');
   cells[place.column] = text;
   if (flag === undefined) return;
@@ -145,8 +154,20 @@ function readSpan(scanner: XmlScanner): readonly [number, number] {
 
 function listColumns(spans: readonly (readonly [number, number])[], rows: readonly RowDraft[]): number[] {
   const width = rows.reduce((widest, row) => Math.max(widest, row.cells.length), 0);
-  const columns = Array.from({ length: width }, (_, column) => column);
-  return columns.filter((column) => spans.some(([first, last]) => column >= first && column <= last));
+  const begins = new Int32Array(width + 1);
+  for (const [first, last] of spans) {
+    const [from, to] = [Math.max(0, first), Math.min(width, last + 1)];
+    if (!(from < to)) continue;
+    begins[from]! += 1;
+    begins[to]! -= 1;
+  }
+  const columns: number[] = [];
+  let depth = 0;
+  for (let column = 0; column < width; column++) {
+    depth += begins[column]!;
+    if (depth > 0) columns.push(column);
+  }
+  return columns;
 }
 
 function isFilled(row: RowDraft): boolean {

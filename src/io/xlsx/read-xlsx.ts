@@ -1,10 +1,11 @@
 import { type RawFile, type RawTable, Unreadable } from '../../core/model/raw.ts';
-import { type ReadOptions, reportProgress } from '../options.ts';
+import { describeTooMuch, MOST_CELLS, MOST_CHARACTERS, MOST_SHEETS, MOST_TEXTS, showCount } from '../limits.ts';
+import { type ReadOptions, type Report, watchReading } from '../options.ts';
 import type { CellContext } from './cell-text.ts';
 import { decodeXmlBytes, decodeXmlPieces } from './decode-xml.ts';
 import { describeOtherPackage } from './other-package.ts';
 import { findWorkbookPart, readWorkbookParts, type SheetPart, type WorkbookParts } from './parts.ts';
-import { readSheet, type SheetRows } from './read-sheet.ts';
+import { type Room, readSheet, type SheetRows } from './read-sheet.ts';
 import { readSharedStrings } from './shared-strings.ts';
 import { noticeSheet } from './sheet-notices.ts';
 import { readStyles } from './styles.ts';
@@ -16,16 +17,15 @@ import { openZip, type Zip } from './zip.ts';
  * @throws Unreadable when the bytes hold no workbook, a damaged or oversized one, or one without a filled cell.
  */
 export function readXlsx(bytes: Uint8Array, file: string, options: ReadOptions = {}): RawFile {
+  const report = watchReading(options, file);
   const zip = openZip(bytes, file);
   const workbook = findWorkbookPart(zip);
   if (workbook === undefined) throw new Unreadable(describeOtherPackage(zip, file));
   const parts = readWorkbookParts(zip, workbook);
-  const context = readContext(zip, parts, file);
+  if (parts.sheets.length > MOST_SHEETS) refuse(file, '', `more than ${showCount(MOST_SHEETS)} sheets`, ALONE);
+  const context = readContext(zip, parts, file, () => report());
   const present = parts.sheets.filter((sheet) => sheet.part !== undefined);
-  const read = present.map((sheet, index) => {
-    const report = (share: number) => reportProgress(options, file, (index + share) / present.length);
-    return { sheet, content: readPart(zip, sheet, context, file, report) };
-  });
+  const read = readSheets(zip, present, context, file, report);
   if (read.every(({ content }) => content.rows.length === 0)) throw new Unreadable(describeEmpty(parts, file));
   return {
     file,
@@ -35,8 +35,27 @@ export function readXlsx(bytes: Uint8Array, file: string, options: ReadOptions =
   };
 }
 
-function readContext(zip: Zip, parts: WorkbookParts, file: string): CellContext {
-  const shared = parts.strings === undefined ? undefined : readSharedStrings(readPieces(zip, parts.strings));
+/** Sheets that share a part share what stands in it. */
+function readSheets(zip: Zip, sheets: readonly SheetPart[], context: CellContext, file: string, report: Report) {
+  const room = { cells: MOST_CELLS, characters: MOST_CHARACTERS };
+  const known = new Map<string | undefined, SheetRows>();
+  return sheets.map((sheet, index) => {
+    const reportPart: Report = (share = 0) => report((index + share) / sheets.length);
+    const content = known.get(sheet.part) ?? readPart(zip, sheet, { ...context, room }, file, reportPart);
+    known.set(sheet.part, content);
+    return { sheet, content };
+  });
+}
+
+const ALONE = 'copy the list into a new workbook and save that';
+
+function refuse(file: string, place: string, what: string, cure: string): never {
+  throw new Unreadable(describeTooMuch(file, place, what, cure));
+}
+
+function readContext(zip: Zip, parts: WorkbookParts, file: string, report: Report): CellContext {
+  const shared = parts.strings === undefined ? undefined : readSharedStrings(readPieces(zip, parts.strings, report));
+  if (shared?.isTooLong) refuse(file, ', in its table of texts,', `more than ${showCount(MOST_TEXTS)} texts`, ALONE);
   if (shared?.isComplete === false) {
     throw new Unreadable(`‘${file}’ is cut short: its table of texts breaks off; save or download it again.`);
   }
@@ -51,12 +70,15 @@ function readContext(zip: Zip, parts: WorkbookParts, file: string): CellContext 
 function readPart(
   zip: Zip,
   sheet: SheetPart,
-  context: CellContext,
+  context: CellContext & { readonly room: Room },
   file: string,
-  report: (share: number) => void,
+  report: Report,
 ): SheetRows {
   report(0);
-  const content = readSheet(readPieces(zip, sheet.part ?? '', report), context);
+  const content = readSheet(readPieces(zip, sheet.part ?? '', report), context, context.room);
+  if (context.room.characters < 0) {
+    refuse(file, `, sheet ‘${sheet.name}’,`, `more than ${showCount(MOST_CHARACTERS)} characters`, ALONE);
+  }
   if (content.isTooSpread) {
     throw new Unreadable(
       `Sheet ‘${sheet.name}’ of ‘${file}’ spreads over millions of cells, which no list needs; clear what stands far to the right of the list and save it again.`,
@@ -77,14 +99,14 @@ function readXml(zip: Zip, part: string): string {
 }
 
 /** Text of a part as it unpacks; `report` hears the share read so far. */
-function readPieces(zip: Zip, part: string, report?: (share: number) => void): Generator<string> {
+function readPieces(zip: Zip, part: string, report: Report): Generator<string> {
   return decodeXmlPieces(bytesOf(zip, part, report));
 }
 
-function* bytesOf(zip: Zip, part: string, report?: (share: number) => void): Generator<Uint8Array> {
+function* bytesOf(zip: Zip, part: string, report: Report): Generator<Uint8Array> {
   for (const { bytes, share } of zip.pieces(part)) {
     yield bytes;
-    report?.(share);
+    report(share);
   }
 }
 

@@ -1,9 +1,12 @@
+import { MOST_TEXTS } from '../limits.ts';
 import { XmlScanner } from './scan.ts';
 
 /** The workbook's text table, and whether it was read to its end. */
 export interface SharedStrings {
   readonly texts: readonly string[];
   readonly isComplete: boolean;
+  /** There are more texts than are held; the others were not read. */
+  readonly isTooLong: boolean;
 }
 
 /** Reads the table of shared texts; rich text is joined, pronunciation guides are left out. */
@@ -11,12 +14,13 @@ export function readSharedStrings(xml: string | Iterable<string>): SharedStrings
   const scanner = new XmlScanner(xml);
   const texts: string[] = [];
   let isComplete = false;
-  while (scanner.next()) {
+  while (texts.length <= MOST_TEXTS && scanner.next()) {
     if (scanner.name === 'sst' && (scanner.isClose || scanner.isEmpty)) isComplete = true;
     if (scanner.name !== 'si' || scanner.isClose) continue;
     texts.push(scanner.isEmpty ? '' : readRichText(scanner, 'si'));
   }
-  return { texts, isComplete };
+  const isTooLong = texts.length > MOST_TEXTS;
+  return { texts, isComplete: isComplete || isTooLong, isTooLong };
 }
 
 /**

@@ -20,6 +20,9 @@ const BUILT_IN: Readonly<Record<number, string>> = {
   48: '##0.0E+0',
 };
 
+/** As long as a spreadsheet lets a format be (ECMA-376 part 1, from memory). */
+const LONGEST_CODE = 255;
+
 /** Built-in dates and times, the East Asian ones included. */
 const BUILT_IN_DATES: readonly (readonly [number, number])[] = [
   [14, 22],
@@ -32,20 +35,25 @@ const BUILT_IN_DATES: readonly (readonly [number, number])[] = [
 export function readStyles(xml: string): NumberFormat[] {
   const scanner = new XmlScanner(xml);
   const custom = new Map<number, string>();
+  const known = new Map<number, NumberFormat>();
   const formats: NumberFormat[] = [];
   let isInCellFormats = false;
   while (scanner.next()) {
     if (scanner.name === 'cellXfs') isInCellFormats = !scanner.isClose && !scanner.isEmpty;
     if (scanner.isClose) continue;
     if (scanner.name === 'numFmt') custom.set(numberOf(scanner, 'numFmtId'), scanner.attribute('formatCode') ?? '');
-    if (scanner.name === 'xf' && isInCellFormats) formats.push(formatOf(numberOf(scanner, 'numFmtId'), custom));
+    if (scanner.name !== 'xf' || !isInCellFormats) continue;
+    const id = numberOf(scanner, 'numFmtId');
+    const format = known.get(id) ?? formatOf(id, custom);
+    known.set(id, format);
+    formats.push(format);
   }
   return formats;
 }
 
 function formatOf(id: number, custom: ReadonlyMap<number, string>): NumberFormat {
   const code = custom.get(id) ?? BUILT_IN[id];
-  if (code !== undefined) return parseNumberFormat(code);
+  if (code !== undefined) return parseNumberFormat(code.slice(0, LONGEST_CODE));
   const isDate = BUILT_IN_DATES.some(([first, last]) => id >= first && id <= last);
   return isDate ? { kind: 'date', isElapsed: false } : GENERAL;
 }

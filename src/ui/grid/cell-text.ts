@@ -33,6 +33,7 @@ const OWN: Readonly<Record<OwnColumn, (line: AuditedLine, units: LengthUnit) => 
   decision: describeDecision,
 };
 
-function isOwn(id: string): id is OwnColumn {
+/** Whether a column of the grid is one of ours. */
+export function isOwn(id: string): id is OwnColumn {
   return id in OWN;
 }

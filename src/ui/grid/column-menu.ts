@@ -1,4 +1,4 @@
-import { css, html, LitElement, type TemplateResult } from 'lit';
+import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import { shared } from '../styles.ts';
 import { type ColumnFilter, FILTER_WAYS, type FilterWay } from './column-filter.ts';
 
@@ -21,10 +21,13 @@ const ACTS: Readonly<Record<ColumnAct, string>> = {
 export class ColumnMenu extends LitElement {
   static override properties = {
     heading: {},
+    about: {},
     filter: { attribute: false },
     acts: { attribute: false },
   };
   declare heading: string;
+  /** What the column says; '' for one of the sender's, whose menu of meanings tells. */
+  declare about: string;
   declare filter: ColumnFilter | null;
   declare acts: readonly ColumnAct[];
 
@@ -57,6 +60,9 @@ export class ColumnMenu extends LitElement {
         text-overflow: ellipsis;
         white-space: nowrap;
       }
+      .about {
+        padding: 4px 8px 6px;
+      }
       .field {
         min-width: 0;
         min-height: 30px;
@@ -82,13 +88,15 @@ export class ColumnMenu extends LitElement {
   constructor() {
     super();
     this.heading = '';
+    this.about = '';
     this.filter = null;
     this.acts = [];
   }
 
   override render() {
     const { how, text } = this.filter ?? NO_FILTER;
-    return html`<div role="dialog" tabindex="-1" aria-label=${`Filter, hide or freeze ${this.heading}`} @keydown=${this.#key} @focusout=${this.#leave}>
+    return html`<div role="dialog" tabindex="-1" aria-label=${`Filter, hide or freeze ${this.heading}`} aria-describedby=${this.about ? 'about' : nothing} @keydown=${this.#key} @focusout=${this.#leave}>
+      ${this.about ? html`<p class="about" id="about">${this.about}</p>` : ''}
       <div class="filter">
         <span class="title">Show rows whose ${this.heading}</span>
         <select class="field" aria-label="How to compare" @change=${this.#filter}>

@@ -7,8 +7,9 @@ import { headingKey } from '../../core/intake/heading-set.ts';
 import type { AuditedList } from '../../core/model/audited.ts';
 import type { Column, LengthUnit } from '../../core/model/list.ts';
 import '../role-menu.ts';
-import { cellText } from './cell-text.ts';
+import { cellText, isOwn } from './cell-text.ts';
 import { type ColumnFilter, describeFilter, isFiltering, passesFilter } from './column-filter.ts';
+import { helpForOwn } from './column-help.ts';
 import {
   applyLayout,
   freezeUpTo,
@@ -102,7 +103,7 @@ export class ColumnTools implements HeadingMenus {
     const style = `left: ${open.left}px; top: ${open.top}px`;
     if (open.meaningsOf)
       return html`<role-menu .style=${style} .column=${open.meaningsOf} @close-menu=${this.#close}></role-menu>`;
-    return html`<column-menu .style=${style} .heading=${this.#nameOf(open.id)} .filter=${this.#filters.get(open.id) ?? null}
+    return html`<column-menu .style=${style} .heading=${this.#nameOf(open.id)} .about=${isOwn(open.id) ? helpForOwn(open.id) : ''} .filter=${this.#filters.get(open.id) ?? null}
       .acts=${this.#actsFor(open.id)} @filter-column=${this.#filter} @act-on-column=${this.#act} @close-menu=${this.#close}></column-menu>`;
   }
 

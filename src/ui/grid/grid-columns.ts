@@ -3,6 +3,7 @@ import { html, render } from 'lit';
 import { roleName } from '../../app/role-names.ts';
 import type { GridRow } from '../../app/state.ts';
 import type { Column, LengthUnit, Role } from '../../core/model/list.ts';
+import type { Verdict } from '../../core/model/outcome.ts';
 import { describeDecision } from '../../core/say/describe.ts';
 import { verdictShape } from '../verdict-mark.ts';
 import { cellText, type OwnColumn } from './cell-text.ts';
@@ -109,11 +110,19 @@ function heading(headerComponentParams: HeadingParams): Def {
   return { headerComponent: HeadingCell, headerComponentParams, suppressHeaderKeyboardEvent: pressHeading };
 }
 
-/** A node, never a string: text from a file must not be read as markup. */
+/** A node, never a string: text from a file must not be read as markup. Each verdict is drawn once and copied: many pass while scrolling. */
 function verdictCell({ data }: ICellRendererParams<GridRow>): HTMLElement {
-  const cell = document.createElement('span');
   const verdict = data?.line?.verdict;
-  if (!verdict) return cell;
+  if (!verdict) return document.createElement('span');
+  const cell = drawn.get(verdict) ?? drawVerdict(verdict);
+  drawn.set(verdict, cell);
+  return cell.cloneNode(true) as HTMLElement;
+}
+
+const drawn = new Map<Verdict, HTMLElement>();
+
+function drawVerdict(verdict: Verdict): HTMLElement {
+  const cell = document.createElement('span');
   cell.className = `verdict ${verdict}`;
   render([verdictShape(verdict, 15), verdict], cell);
   return cell;
@@ -123,10 +132,8 @@ function verdictCell({ data }: ICellRendererParams<GridRow>): HTMLElement {
 function decisionCell({ data, value }: ICellRendererParams<GridRow, string>): HTMLElement {
   const cell = document.createElement('span');
   const [line, conceded] = [data?.line, data?.conceded];
-  render(
-    line && conceded ? [describeDecision(line), html` <span class="conceded">${conceded}</span>`] : (value ?? ''),
-    cell,
-  );
+  if (line && conceded) render([describeDecision(line), html` <span class="conceded">${conceded}</span>`], cell);
+  else cell.textContent = value ?? '';
   return cell;
 }
 

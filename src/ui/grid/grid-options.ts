@@ -16,6 +16,10 @@ export const STEADY_OPTIONS: GridOptions<GridRow> = {
   enterNavigatesVerticallyAfterEdit: true,
   animateRows: false,
   tooltipShowDelay: 600,
+  localeText: {
+    noRowsToShow: 'The list has no rows.',
+    noMatchingRows: 'No row fits. Change the search, or take off a filter.',
+  },
   suppressDragLeaveHidesColumns: true,
   rowClassRules: { 'not-a-fastener': ({ data }) => data?.other !== undefined },
 };

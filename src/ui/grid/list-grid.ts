@@ -10,6 +10,7 @@ import type { CellsEdit } from './block-edits.ts';
 import { BlockSelection, blockRules } from './block-selection.ts';
 import { BlockWork } from './block-work.ts';
 import { senderOf } from './cell-text.ts';
+import { changedRows } from './changed-rows.ts';
 import { ColumnTools } from './column-tools.ts';
 import { displayedCells } from './displayed-sheet.ts';
 import { gridColumns } from './grid-columns.ts';
@@ -51,7 +52,7 @@ export class ListGrid extends LitElement {
   #grid: GridApi<GridRow> | null = null;
   #selection: BlockSelection | null = null;
   #work: BlockWork | null = null;
-  #byRow = new Map<number, GridRow>();
+  #shown: readonly GridRow[] = [];
   readonly #tools = new ColumnTools(this, () => localStorage);
 
   constructor() {
@@ -142,11 +143,9 @@ export class ListGrid extends LitElement {
    * replaces them all.
    */
   #showRows(grid: GridApi<GridRow>): void {
-    const next = new Map(this.rows.map((row) => [row.row, row]));
-    const sameList = next.size === this.#byRow.size && [...next.keys()].every((row) => this.#byRow.has(row));
-    const changed = this.rows.filter((row) => this.#byRow.get(row.row) !== row);
-    this.#byRow = next;
-    if (!sameList) grid.setGridOption('rowData', [...this.rows]);
+    const changed = changedRows(this.#shown, this.rows);
+    this.#shown = this.rows;
+    if (!changed) grid.setGridOption('rowData', [...this.rows]);
     else for (const row of changed) grid.getRowNode(String(row.row))?.updateData(row);
   }
 

@@ -38,12 +38,25 @@ export const hardness: Rule = {
     const options = fastenerHardnesses(subject);
     if (options.length === 0)
       return { outcome: 'unknown', says: 'no-fastener', words: { partNumber: fastener.partNumber }, cites };
-    const pairs = options.flatMap((option) =>
-      sheets.map((sheet) => judgeCandidate(option, sheet, subject, options.length > 1)),
-    );
-    return judgeTogether(pairs, 'marginTypical');
+    return judgeTogether(hardnessCandidates(subject), 'marginTypical');
   },
 };
+
+/** One reading of the fastener's and the sheet's words, and what the rule says of it. */
+export interface HardnessCandidate extends CandidateJudgement {
+  readonly fastener: FastenerHardness;
+  readonly sheet: Sheet;
+}
+
+/** Every fastener metal against every sheet metal that the words of a row allow; none while either side is not known. */
+export function hardnessCandidates(subject: Subject): readonly HardnessCandidate[] {
+  const options = fastenerHardnesses(subject);
+  return options.flatMap((option) =>
+    subject.sheets.flatMap((sheet) =>
+      sheet.entry ? { ...judgeCandidate(option, sheet, subject, options.length > 1), fastener: option, sheet } : [],
+    ),
+  );
+}
 
 function judgeCandidate(
   option: FastenerHardness,

@@ -3,7 +3,7 @@ import { isAtLeast } from '../../calc/closeness.ts';
 import type { Fastener } from '../../model/fastener.ts';
 import type { Judgement } from '../../model/finding.ts';
 import type { DistanceReading } from '../../model/line.ts';
-import { groupBy, panelKey } from '../list/group.ts';
+import { groupByPanel, panelKey, partsAmong } from '../list/group.ts';
 import type { ListRule, Subject } from '../rule.ts';
 import { unreadLength } from '../unread-length.ts';
 import { spacingTexts } from './spacing-texts.ts';
@@ -67,21 +67,21 @@ export const spacing: ListRule = {
       ],
     },
   ],
+  // A row that names no panel has no neighbours.
+  groupOf: (subject) => panelKey(subject) ?? '',
   checkList(subjects: readonly Subject[]): ReadonlyMap<Subject, Judgement> {
-    const panels = new Map(
-      groupBy(subjects, panelKey).map((rows) => [rows[0] ? panelKey(rows[0]) : null, mostDemanding(rows)]),
-    );
+    const othersOn = createNeighbourFinder(subjects);
     const alone = new Pairs<Fastener | null, DistanceReading, Judgement | null>();
     const beside = new Pairs<Judgement, string, Judgement>();
     const judgements = new Map<Subject, Judgement>();
     for (const subject of subjects) {
       const { line, fastener } = subject;
+      if (line.spacing.how === 'blank') continue;
       const own = alone.get(fastener, line.spacing, () => judgeAlone(subject));
       if (!own) continue;
-      const others = panels.get(panelKey(subject)) ?? [];
       judgements.set(
         subject,
-        beside.get(own, line.panel, () => besideOthers(subject, own, others)),
+        beside.get(own, line.panel, () => besideOthers(subject, own, othersOn(subject))),
       );
     }
     return judgements;
@@ -118,9 +118,20 @@ function besideOthers({ line, fastener }: Subject, own: Judgement, others: reado
   };
 }
 
-/** The two parts of a panel that need the most: one of them is not the part itself. */
+/** For a row, the two parts of its panel that need the most: one of them is not the part itself. */
+function createNeighbourFinder(subjects: readonly Subject[]): (subject: Subject) => readonly Fastener[] {
+  const panels = groupByPanel(subjects);
+  const known = new Map<string, readonly Fastener[]>();
+  return (subject) => {
+    const panel = panelKey(subject) ?? '';
+    const parts = known.get(panel) ?? mostDemanding(panels.get(panel) ?? []);
+    known.set(panel, parts);
+    return parts;
+  };
+}
+
 function mostDemanding(rows: readonly Subject[]): readonly Fastener[] {
-  const parts = new Map(rows.flatMap(({ fastener }) => (fastener ? [[fastener.partNumber, fastener] as const] : [])));
+  const parts = new Map(partsAmong(rows).map((part) => [part.partNumber, part]));
   const needOf = (part: Fastener) => minimumOf(part) ?? 0;
   return [...parts.values()].sort((a, b) => needOf(b) - needOf(a)).slice(0, 2);
 }

@@ -26,13 +26,9 @@ export function describedOtherwise(
 /** The words of a cell for comparing: their order, case and commas make no difference. */
 export const plainWords: (text: string) => string = rememberSome(readPlainWords);
 
+/** Signs count within a word and before it, not behind it. Written so that a run of signs is walked but once. */
+const WORDS = /(?:(?<![.,/])[.,/]+)?[\p{L}\p{N}]+(?:[.,/]+[\p{L}\p{N}]+)*/gu;
+
 function readPlainWords(text: string): string {
-  return (
-    text
-      .normalize('NFKC')
-      .toUpperCase()
-      .match(/[\p{L}\p{N}.,/]*[\p{L}\p{N}]/gu) ?? []
-  )
-    .sort()
-    .join(' ');
+  return (text.normalize('NFKC').toUpperCase().match(WORDS) ?? []).sort().join(' ');
 }

@@ -1,8 +1,9 @@
-import { partKey } from '../../catalogue/part-key.ts';
+import { Pairs } from '../../caching/pairs.ts';
 import type { Judgement, Words } from '../../model/finding.ts';
 import type { ListRule, Subject } from '../rule.ts';
 import { describedOtherwise, plainWords } from './descriptions.ts';
-import { groupBy, groupByLength, nameRows, panelKey } from './group.ts';
+import { NAMED_ROWS, nameRows } from './group.ts';
+import { type Alike, alikeByPart, partOf, twinsAmong } from './twins.ts';
 
 /** Is a row listed twice, or one part under two descriptions? */
 export const duplicate: ListRule = {
@@ -51,32 +52,42 @@ export const duplicate: ListRule = {
       ],
     },
   ],
+  groupOf: (subject) => partOf(subject) || null,
   checkList(subjects: readonly Subject[]): ReadonlyMap<Subject, Judgement> {
-    const parts = groupBy(subjects, partOf).filter((rows) => rows.length > 1);
-    return new Map(parts.flatMap(judgePart));
+    const judgements = new Map<Subject, Judgement>();
+    if (subjects.length < 2) return judgements;
+    for (const part of alikeByPart(subjects)) judgePart(part, judgements);
+    return judgements;
   },
 };
 
-/** What a row asks for, by the catalogue's number where it is on file. */
-function partOf({ line, fastener }: Subject): string | null {
-  return partKey(fastener?.partNumber ?? line.partNumber) || null;
+function judgePart(groups: readonly Alike[], judgements: Map<Subject, Judgement>): void {
+  const words = new Set(groups.map(([{ line }]) => plainWords(line.description)));
+  const others = words.size > 1 ? describedOtherwise(groups.flat()) : new Map<Subject, Words>();
+  for (const rows of twinsAmong(groups)) judgeTwins(rows, others, judgements);
+  const alone = new Map<Words, Judgement>();
+  for (const [subject, otherwise] of others) {
+    if (judgements.has(subject)) continue;
+    const judgement = alone.get(otherwise) ?? judge(undefined, otherwise);
+    alone.set(otherwise, judgement);
+    judgements.set(subject, judgement);
+  }
 }
 
-function judgePart(rows: readonly Subject[]): (readonly [Subject, Judgement])[] {
-  const twins = new Map(twinsAmong(rows).flatMap((group) => group.map((subject) => [subject, group] as const)));
-  const others = describedOtherwise(rows);
-  const judgements = new Map<string, Judgement>();
-  return rows.flatMap((subject) => {
-    const group = twins.get(subject);
-    const named = group && nameRows(group, subject);
+/** Each of the first rows is told of the other ones; all behind them are told of the same. */
+function judgeTwins(
+  group: readonly Subject[],
+  others: ReadonlyMap<Subject, Words>,
+  judgements: Map<Subject, Judgement>,
+): void {
+  const known = new Pairs<Words | undefined, string, Judgement[]>();
+  for (const [at, subject] of group.entries()) {
     const otherwise = others.get(subject);
-    if (!named && !otherwise) return [];
-    const key = [named, whereOf(subject), otherwise?.others].join('\n');
-    const judgement =
-      judgements.get(key) ?? judge(named ? { rows: named, where: whereOf(subject) } : undefined, otherwise);
-    judgements.set(key, judgement);
-    return [[subject, judgement] as const];
-  });
+    const told = known.get(otherwise, subject.line.panel, () => []);
+    const place = Math.min(at, NAMED_ROWS);
+    told[place] ??= judge({ rows: nameRows(group, subject), where: whereOf(subject) }, otherwise);
+    judgements.set(subject, told[place]);
+  }
 }
 
 function judge(twice: Words | undefined, otherwise: Words | undefined): Judgement {
@@ -86,24 +97,4 @@ function judge(twice: Words | undefined, otherwise: Words | undefined): Judgemen
 
 function whereOf({ line }: Subject): string {
   return line.panel.trim() === '' ? '' : ` of panel ${line.panel.trim()}`;
-}
-
-/** Rows of one part that agree in panel, metal, thickness and hole, as understood. */
-function twinsAmong(rows: readonly Subject[]): readonly (readonly Subject[])[] {
-  return groupBy(rows, unmeasuredFacts)
-    .flatMap((group) => groupByLength(group, (subject) => thicknessMm(subject) ?? 0))
-    .flatMap(({ rows: group }) => groupByLength(group, ({ line }) => line.hole.mm ?? 0))
-    .flatMap(({ rows: group }) => (group.length > 1 ? [group] : []));
-}
-
-/** A size that was not understood counts as it is written. */
-function unmeasuredFacts(subject: Subject): string {
-  const { material, thickness, hole } = subject.line;
-  const metal = material.candidates.join(' ') || plainWords(material.text);
-  const sizes = [thicknessMm(subject) ?? plainWords(thickness.text), hole.mm ?? plainWords(hole.text)];
-  return [panelKey(subject), metal, ...sizes.map((size) => (typeof size === 'number' ? 'known' : size))].join('|');
-}
-
-function thicknessMm({ sheets }: Subject): number | null {
-  return sheets[0]?.thicknessMm ?? null;
 }

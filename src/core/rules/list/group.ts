@@ -1,5 +1,6 @@
 import { rememberSome } from '../../caching/remember.ts';
 import { isAtMost } from '../../calc/closeness.ts';
+import type { Fastener } from '../../model/fastener.ts';
 import type { Subject } from '../rule.ts';
 
 /** Rows that share a key: groups and the rows in them in file order, whatever the order given. Rows whose key is null are left out. */
@@ -18,10 +19,38 @@ export function groupBy(
   return [...groups.values()];
 }
 
-function inFileOrder(subjects: readonly Subject[]): readonly Subject[] {
-  const isOrdered = subjects.every(({ line }, at) => at === 0 || (subjects[at - 1]?.line.row ?? 0) <= line.row);
-  if (isOrdered) return subjects;
+/** Rows in file order; the same array where they are. */
+export function inFileOrder(subjects: readonly Subject[]): readonly Subject[] {
+  let last = 0;
+  for (const { line } of subjects) {
+    if (line.row < last) return sorted(subjects);
+    last = line.row;
+  }
+  return subjects;
+}
+
+function sorted(subjects: readonly Subject[]): readonly Subject[] {
   return [...subjects].sort((a, b) => a.line.row - b.line.row);
+}
+
+/** The rows of each panel in file order, by `panelKey`; rows that name no panel are left out. Found once for the rows of one list. */
+export function groupByPanel(subjects: readonly Subject[]): ReadonlyMap<string, readonly Subject[]> {
+  const before = panelsOf.get(subjects);
+  if (before) return before;
+  const panels = new Map(groupBy(subjects, panelKey).map((rows) => [rows[0] ? (panelKey(rows[0]) ?? '') : '', rows]));
+  panelsOf.set(subjects, panels);
+  return panels;
+}
+
+/** Several rules ask for the panels of the same rows. */
+const panelsOf = new WeakMap<readonly Subject[], ReadonlyMap<string, readonly Subject[]>>();
+
+/** The parts on file among rows, each once: what only depends on these is soon settled for a long list. */
+export function partsAmong(subjects: readonly Subject[]): readonly Fastener[] {
+  const parts = new Set<Fastener | null>();
+  for (const { fastener } of subjects) parts.add(fastener);
+  parts.delete(null);
+  return [...parts] as readonly Fastener[];
 }
 
 /** The panel of a row for comparing: case and spaces make no difference. Null: the row names none. */
@@ -55,7 +84,8 @@ export function groupByLength(
   return groups.map(({ mm, rows }) => ({ mm, rows: inFileOrder(rows) }));
 }
 
-const NAMED_ROWS = 4;
+/** As many rows of a group are named; any row behind these is told of the same ones. */
+export const NAMED_ROWS = 4;
 
 /** Rows in a phrase: "row 5", "rows 5 and 7", "rows 5, 7, 9, 12 and 30 more"; `except` is one of them that is left out. */
 export function nameRows(subjects: readonly Subject[], except?: Subject): string {

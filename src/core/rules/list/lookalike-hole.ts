@@ -1,9 +1,9 @@
 import { Pairs } from '../../caching/pairs.ts';
-import { isAtLeast } from '../../calc/closeness.ts';
+import { isAtLeast, isAtMost } from '../../calc/closeness.ts';
 import type { Fastener } from '../../model/fastener.ts';
 import type { Judgement } from '../../model/finding.ts';
 import type { ListRule, Subject } from '../rule.ts';
-import { groupBy, groupByLength, nameRows, panelKey, type SameLength } from './group.ts';
+import { groupByLength, groupByPanel, nameRows, panelKey, partsAmong, type SameLength } from './group.ts';
 
 /** Holes closer than this are told apart neither by eye nor by feel. Source: common practice, no source. */
 const TOLD_APART_MM = 0.25;
@@ -41,10 +41,25 @@ export const lookalikeHole: ListRule = {
       expect: [null, null, null],
     },
   ],
+  groupOf: panelKey,
   checkList(subjects: readonly Subject[]): ReadonlyMap<Subject, Judgement> {
-    return new Map(groupBy(subjects, panelKey).flatMap(judgePanel));
+    if (subjects.length < 2) return new Map();
+    return new Map(
+      [...groupByPanel(subjects).values()].flatMap((rows) => (hasLookalikes(rows) ? judgePanel(rows) : [])),
+    );
   },
 };
+
+/** Seen by the parts alone, which are few: most panels have no holes so near each other. */
+function hasLookalikes(panel: readonly Subject[]): boolean {
+  const sizes = partsAmong(panel)
+    .map(({ holeMm }) => holeMm ?? Number.NaN)
+    .filter(Number.isFinite)
+    .sort((a, b) => a - b);
+  return sizes.some(
+    (mm, at) => !isAtMost(mm, sizes[at - 1] ?? mm) && !isAtLeast(mm - (sizes[at - 1] ?? mm), TOLD_APART_MM),
+  );
+}
 
 /** The nearest size on either side is enough to look at: whatever else is near is further away. */
 function judgePanel(panel: readonly Subject[]): (readonly [Subject, Judgement])[] {

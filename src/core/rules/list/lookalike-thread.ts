@@ -1,7 +1,8 @@
+import type { Fastener } from '../../model/fastener.ts';
 import type { Judgement } from '../../model/finding.ts';
 import { parseThread } from '../../units/thread.ts';
 import type { ListRule, Subject } from '../rule.ts';
-import { groupBy, nameRows, panelKey } from './group.ts';
+import { groupBy, groupByPanel, nameRows, panelKey, partsAmong } from './group.ts';
 
 /** Threads that look alike and start into one another, and do not hold. Source: common practice, no source. */
 const ALIKE: Readonly<Record<string, string>> = {
@@ -61,17 +62,21 @@ export const lookalikeThread: ListRule = {
       expect: [null, null, null],
     },
   ],
+  groupOf: panelKey,
   checkList(subjects: readonly Subject[]): ReadonlyMap<Subject, Judgement> {
+    if (subjects.length < 2) return new Map();
     const threadOf = createThreadReader();
-    return new Map(groupBy(subjects, panelKey).flatMap((rows) => judgePanel(rows, threadOf)));
+    return new Map([...groupByPanel(subjects).values()].flatMap((rows) => judgePanel(rows, threadOf)));
   },
 };
 
-type ThreadReader = (subject: Subject) => string | null;
+type ThreadReader = (part: Fastener | null) => string | null;
 
 function judgePanel(rows: readonly Subject[], threadOf: ThreadReader): (readonly [Subject, Judgement])[] {
-  const groups = groupBy(rows, threadOf);
-  const byThread = new Map(groups.map((group) => [group[0] ? threadOf(group[0]) : null, group]));
+  const threads = new Set(partsAmong(rows).map(threadOf));
+  if (![...threads].some((thread) => threads.has(ALIKE[thread ?? ''] ?? ''))) return [];
+  const groups = groupBy(rows, ({ fastener }) => threadOf(fastener));
+  const byThread = new Map(groups.map((group) => [threadOf(group[0]?.fastener ?? null), group]));
   return [...byThread].flatMap(([thread, group]) => {
     const other = ALIKE[thread ?? ''];
     const beside = other && byThread.get(other);
@@ -85,7 +90,7 @@ function judgePanel(rows: readonly Subject[], threadOf: ThreadReader): (readonly
 /** The thread that the catalogue gives, under its one name; each spelling is read once. */
 function createThreadReader(): ThreadReader {
   const names = new Map<string, string | null>();
-  return ({ fastener }) => {
+  return (fastener) => {
     const text = fastener?.thread ?? '';
     const name = names.get(text) ?? parseThread(text)?.name ?? null;
     names.set(text, name);

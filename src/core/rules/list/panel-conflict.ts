@@ -1,6 +1,8 @@
+import { Pairs } from '../../caching/pairs.ts';
 import type { Judgement } from '../../model/finding.ts';
+import type { Line } from '../../model/line.ts';
 import type { ListRule, Subject } from '../rule.ts';
-import { groupBy, panelKey } from './group.ts';
+import { groupByPanel, panelKey } from './group.ts';
 import { findMetalConflict } from './panel-metals.ts';
 import { findThicknessConflict } from './panel-thicknesses.ts';
 
@@ -80,16 +82,28 @@ export const panelConflict: ListRule = {
       ],
     },
   ],
+  groupOf: panelKey,
   checkList(subjects: readonly Subject[]): ReadonlyMap<Subject, Judgement> {
-    const panels = groupBy(subjects, panelKey).filter((rows) => rows.length > 1);
-    return new Map(
-      panels.flatMap((rows) => {
-        const judgement = judgePanel(rows);
-        return judgement ? rows.map((subject) => [subject, judgement] as const) : [];
-      }),
-    );
+    const judgements = new Map<Subject, Judgement>();
+    for (const rows of groupByPanel(subjects).values()) {
+      const judgement = rows.length > 1 && judgePanel(sayingDifferent(rows)) && judgePanel(rows);
+      if (judgement) for (const subject of rows) judgements.set(subject, judgement);
+    }
+    return judgements;
   },
 };
+
+/** The first row of each sheet as read, for a look whether there is any conflict: most panels have one sheet in all their rows. */
+function sayingDifferent(rows: readonly Subject[]): readonly Subject[] {
+  const seen = new Pairs<Line['material'], Line['thickness'], Subject>();
+  let last: Line | undefined;
+  return rows.filter((subject) => {
+    const { line } = subject;
+    if (line.material === last?.material && line.thickness === last.thickness) return false;
+    last = line;
+    return seen.get(line.material, line.thickness, () => subject) === subject;
+  });
+}
 
 /** The same for every row of the panel, as nobody knows which row is right. */
 function judgePanel(rows: readonly Subject[]): Judgement | null {

@@ -1,3 +1,4 @@
+import { rememberSome } from '../../caching/remember.ts';
 import { findKinds } from '../../intake/description-kind.ts';
 import { readFinish } from '../../intake/facts-finish.ts';
 import { seemsToBe } from '../../intake/rows.ts';
@@ -39,7 +40,7 @@ export function compareDescription(
 
 function compareKind(description: string, kind: FastenerKind | null): Comparison | null {
   if (!kind) return null;
-  const kinds = findKinds(description);
+  const kinds = kindsIn(description);
   const other = kinds.length === 0 ? otherHardware(description, kind) : null;
   if (kinds.length === 0 && !other) return null;
   // Floating nuts are pressed in like the rest: "clinch nut" does not deny them.
@@ -53,11 +54,16 @@ function compareKind(description: string, kind: FastenerKind | null): Comparison
   };
 }
 
+/** Rows repeat the same few texts. */
+const kindsIn = rememberSome(findKinds);
+const thingIn = rememberSome((text) => seemsToBe('', text));
+const threadIn = rememberSome(parseThread);
+
 /** Hardware that cannot be meant by the name of a press-in part. */
 const OTHER_HARDWARE: readonly string[] = ['rivet nut', 'weld nut', 'weld stud', 'hex nut', 'washer', 'rivet', 'screw'];
 
 function otherHardware(description: string, kind: FastenerKind): string | null {
-  const thing = seemsToBe('', description);
+  const thing = thingIn(description);
   const mayBe = thing === 'screw' && kind === 'captive screw';
   return thing && OTHER_HARDWARE.includes(thing) && !mayBe ? thing : null;
 }
@@ -65,10 +71,10 @@ function otherHardware(description: string, kind: FastenerKind): string | null {
 function compareThread(line: Line, thread: string | null): Comparison | null {
   const said = line.described.thread;
   if (!said || !thread) return null;
-  const is = parseThread(thread)?.name ?? thread;
+  const is = threadIn(thread)?.name ?? thread;
   // "#8" leaves the threads per inch open.
   const agrees = said === is || (said.startsWith('#') && is.startsWith(`${said.slice(1)}-`));
-  return { about: 'thread', agrees, said, is, quote: quoteOf(line.thread, parseThread(line.thread) !== null, line) };
+  return { about: 'thread', agrees, said, is, quote: quoteOf(line.thread, threadIn(line.thread) !== null, line) };
 }
 
 function compareMaterial(line: Line, fastener: Fastener, metals: readonly FastenerMaterialEntry[]): Comparison | null {

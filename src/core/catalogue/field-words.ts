@@ -1,0 +1,76 @@
+import type { CatalogueField } from './catalogue-fields.ts';
+
+/** What each field of a part is called on screen and in sentences. */
+export const FIELD_NAMES: Readonly<Record<CatalogueField, string>> = {
+  partNumber: 'Part number',
+  kind: 'Kind',
+  thread: 'Thread',
+  lengthMm: 'Length',
+  material: 'Material',
+  hardnessMin: 'Hardness, at least',
+  finish: 'Finish',
+  sheetMinMm: 'Minimum sheet',
+  sheetMaxMm: 'Maximum sheet',
+  shankMm: 'Shank',
+  flush: 'Flush',
+  holeMm: 'Mounting hole',
+  holePlusMm: 'Hole tolerance, plus',
+  holeMinusMm: 'Hole tolerance, minus',
+  edgeMm: 'Edge distance',
+  spacingMm: 'Spacing',
+  sheetHardnessMax: 'Sheet no harder than',
+  flangeMm: 'Flange diameter',
+  heightMm: 'Height',
+  forceSteelKn: 'Installation force in steel',
+  forceAluminiumKn: 'Installation force in aluminium',
+  pushOutSteelN: 'Push-out in steel',
+  pushOutAluminiumN: 'Push-out in aluminium',
+  torqueOutSteelNm: 'Torque-out in steel',
+  torqueOutAluminiumNm: 'Torque-out in aluminium',
+  stocked: 'Stocked',
+  packSize: 'Pack',
+  moq: 'Minimum order quantity',
+  unitPrice: 'Price a piece',
+  currency: 'Currency',
+  leadDays: 'Lead time (days)',
+  supersededBy: 'Superseded by',
+  supplier: 'Supplier',
+  source: 'Source',
+  sourceDate: 'Date of source',
+  note: 'Note',
+};
+
+/** The fields of a part as they stand together. */
+export const FIELD_GROUPS: readonly { readonly title: string; readonly fields: readonly CatalogueField[] }[] = [
+  { title: 'Part', fields: ['kind', 'thread', 'lengthMm', 'material', 'hardnessMin', 'finish', 'flush'] },
+  {
+    title: 'Sheet and hole',
+    fields: [
+      'sheetMinMm',
+      'sheetMaxMm',
+      'sheetHardnessMax',
+      'holeMm',
+      'holePlusMm',
+      'holeMinusMm',
+      'edgeMm',
+      'spacingMm',
+    ],
+  },
+  { title: 'Size', fields: ['shankMm', 'flangeMm', 'heightMm'] },
+  {
+    title: 'Press and strength',
+    fields: [
+      'forceSteelKn',
+      'forceAluminiumKn',
+      'pushOutSteelN',
+      'pushOutAluminiumN',
+      'torqueOutSteelNm',
+      'torqueOutAluminiumNm',
+    ],
+  },
+  {
+    title: 'Order',
+    fields: ['stocked', 'packSize', 'moq', 'unitPrice', 'currency', 'leadDays', 'supersededBy', 'supplier'],
+  },
+  { title: 'Where it comes from', fields: ['source', 'sourceDate', 'note'] },
+];
