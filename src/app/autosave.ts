@@ -41,6 +41,7 @@ export class Autosave {
 
   /** Shows what is kept besides the open list; where nothing can be kept, there is nothing to show. */
   async showKept(): Promise<void> {
+    await this.flush();
     const entries = await this.#shelf.entries().catch(() => []);
     const { work } = this.#commands;
     const own = work && this.#places.get(work.list)?.id;

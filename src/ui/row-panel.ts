@@ -16,6 +16,9 @@ import { verdictShape } from './verdict-mark.ts';
 
 const HEADLINES = { holds: 'Holds', marginal: 'Marginal', fails: 'Fails', unknown: 'Unknown' } as const;
 
+/** Shorter than anybody waits for, longer than an edit takes. */
+const FOLLOWS_MS = 80;
+
 /** One row: the decision in a sentence, what would hold, the row in pictures, what was listed beside what was understood, then every check. */
 export class RowPanel extends LitElement {
   static override properties = {
@@ -117,6 +120,12 @@ export class RowPanel extends LitElement {
     super.connectedCallback();
     // Drawing needs the rules and tables of metals: the list is there first.
     void import('./pictures/row-pictures.ts');
+  }
+
+  /** An open panel follows the list a moment later: while rows are typed into, their verdicts come first. */
+  protected override async scheduleUpdate(): Promise<void> {
+    if (this.hasUpdated) await new Promise((resolve) => setTimeout(resolve, FOLLOWS_MS));
+    super.scheduleUpdate();
   }
 
   override render() {

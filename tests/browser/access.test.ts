@@ -58,6 +58,8 @@ describe.each(['light', 'dark'] as const)('nothing stands in the way, %s', (colo
     expect(await barriers(page)).toEqual([]);
     await page.keyboard.press('Escape');
     for (const menu of [/^Filter, hide or freeze/, /^What .* means$/]) {
+      await heading(page, 1).hover();
+      await heading(page, 1).hover();
       await heading(page, 1).getByRole('button', { name: menu }).click();
       expect(await barriers(page)).toEqual([]);
       await page.keyboard.press('Escape');

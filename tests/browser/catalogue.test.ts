@@ -113,7 +113,7 @@ describe('the catalogue', () => {
     await part(page, 'OWN-2').click();
     await panel(page).getByRole('button', { name: 'Take out' }).click();
     await expect.poll(() => part(page, 'OWN-2').count()).toBe(0);
-    await page.getByRole('button', { name: 'Put OWN-2 back' }).click();
+    await page.getByRole('button', { name: 'Put back: OWN-2' }).click();
     await part(page, 'OWN-2').waitFor();
     expect(errors).toEqual([]);
   });
@@ -132,17 +132,24 @@ describe('the catalogue', () => {
     await edit(page, 'OWN-1', { 'Minimum sheet': '0.8' });
     await panel(page).getByText('edited here; the file says 1.00 mm').waitFor();
     const download = page.waitForEvent('download');
-    await page.getByRole('button', { name: /Save own .* as CSV/ }).click();
+    await page.getByRole('button', { name: /^Save as CSV: own/ }).click();
     const saved = await download;
     expect(saved.suggestedFilename()).toBe('own-edited.csv');
     const text = await readFile(await saved.path(), 'utf8');
     expect(text).toContain('OWN-1,clinch nut,M4,,carbon-steel-hardened,HRC 30,,0.8,');
     await loadCatalogue(page, csv('again.csv', text));
-    await page.getByText('1 part edited').waitFor();
-    await page.getByText('Parts that the catalogues describe differently').click();
+    await page.locator('catalogue-ranks').getByText('own (1 part edited) · 2 parts').waitFor();
+    const differences = page.getByText('Parts that the catalogues describe differently');
+    expect(await differences.count()).toBe(0);
+    await loadCatalogue(page, csv('other.csv', text.replace(',0.8,', ',0.9,')));
+    await differences.click();
     await page.getByText(/“own \(edited\)” counts, because it ranks higher/).waitFor();
-    await page.getByRole('button', { name: 'Rank again higher' }).click();
-    await page.getByText(/“again” counts, because it ranks higher/).waitFor();
+    await page.getByRole('button', { name: 'Higher: other' }).click();
+    await page.getByRole('button', { name: 'Higher: other' }).click();
+    await page
+      .getByText(/“other” counts, because it ranks higher/)
+      .first()
+      .waitFor();
     expect(errors).toEqual([]);
   });
 
@@ -157,10 +164,7 @@ describe('the catalogue', () => {
     await page.locator('catalogue-ranks').getByText('demo: invented, not for production').waitFor();
     await page.waitForTimeout(1500);
     const { page: next, errors } = await host.openBeside(app);
-    await next
-      .getByRole('button', { name: /^Continue/ })
-      .first()
-      .click();
+    await next.locator('saved-lists .name').first().click();
     await counts(next);
     await next.getByRole('button', { name: 'Catalogue', exact: true }).click();
     await next.locator('catalogue-view').getByText('demo-catalogue (1 part edited)').waitFor();

@@ -60,10 +60,9 @@ describe('help', () => {
       .getByText(/Read as sheet thickness.*Read by:.*Sheet thickness/)
       .waitFor();
     await page.keyboard.press('Escape');
-    await page
-      .locator('list-grid .ag-header-cell[col-id="verdict"]')
-      .getByRole('button', { name: /^Filter/ })
-      .click();
+    const verdict = page.locator('list-grid .ag-header-cell[col-id="verdict"]');
+    await verdict.hover();
+    await verdict.getByRole('button', { name: /^Filter/ }).click();
     await page.locator('column-menu').getByText('The worst finding of all checks of the row.').waitFor();
     await page.keyboard.press('Escape');
     await heading(page, 1).focus();

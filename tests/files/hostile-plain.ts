@@ -28,7 +28,7 @@ export const HOSTILE_TEXTS: HostileFiles = {
   },
   'a heading and a row that reach to the last column': {
     make: () => utf8(`Part number,Qty${','.repeat(16_300)}Note\n${CSV_GOOD.repeat(5000)}${','.repeat(16_302)}x\n`),
-    says: /5,002 rows that reach over 16,303 columns/,
+    says: /5,002 rows that reach over 16,302 columns/,
   },
   'two thousand columns with headings': {
     make: () =>

@@ -1,5 +1,4 @@
 import { subjectFor } from '../engine/prepare.ts';
-import { judgeTogether, tryTogether } from '../engine/together.ts';
 import type { Fastener } from '../model/fastener.ts';
 import { type Outcome, type Verdict, worstOf } from '../model/outcome.ts';
 import { rules } from '../rules/index.ts';
@@ -13,14 +12,6 @@ export function tryPart(part: Fastener, { line, shop }: Subject): Verdict {
   const subject = subjectFor(line, part, shop);
   return worstOf(swapRules.map((rule) => outcomeOf(rule, subject)));
 }
-
-/** What the rules over the whole list say of a row as if it stood alone on its list: only of its own spacing. */
-export function tryAlone(subject: Subject): Verdict {
-  const said = tryTogether(NO_OTHERS, { gone: [], come: [subject] });
-  return worstOf([...(said.get(subject.line.row) ?? []), 'holds']);
-}
-
-const NO_OTHERS = judgeTogether([]);
 
 function outcomeOf(rule: Rule, subject: Subject): Outcome {
   try {

@@ -1,7 +1,7 @@
 import type { AuditedList } from '../../core/model/audited.ts';
 import { type CellBook, cellXml } from '../write/cell-xml.ts';
 import { OWN_HEADING, WORDS } from '../write/look.ts';
-import { type ListRow, listRows, type OwnColumn } from '../write/own-columns.ts';
+import { listRows, type OwnColumn } from '../write/own-columns.ts';
 import type { PlannedCell } from '../write/sheet-plan.ts';
 import type { Style } from '../write/style.ts';
 import { showColumn } from '../xlsx/address.ts';
@@ -25,32 +25,31 @@ export interface OwnCells {
   readonly of: (row: number) => readonly OwnCell[] | undefined;
 }
 
-/** Our columns beside the list and sentences under it, each cell made when it is asked for. */
+/** Our columns beside the list and sentences under it; their XML is made when it is asked for. */
 export function planOwnCells(list: AuditedList, { start, own, notes }: Spot, book: CellBook): OwnCells {
-  const rows = new Map(listRows(list).map((row) => [row.row, row]));
   const names = own.map((_, index) => showColumn(start + index));
-  const write = (row: number, index: number, cell: PlannedCell | null | undefined): readonly OwnCell[] =>
-    cell ? [{ column: start + index, xml: cellXml(`${names[index]}${row}`, flat(cell), book) }] : [];
+  const planned = new Map(listRows(list).map((row) => [row.row, own.map((column) => flat(column.of(row)))]));
+  planned.set(
+    list.headerRow,
+    own.map(({ heading }) => ({ value: heading, style: OWN_HEADING })),
+  );
+  const widths = widthsOf(own, planned.values());
+  for (const [row, value] of notes) planned.set(row, [{ value, style: WORDS }]);
   return {
-    widths: widthsOf(own, rows.values()),
-    of: (number) => {
-      const note = notes.get(number);
-      if (number === list.headerRow) {
-        return own.flatMap(({ heading }, index) => write(number, index, { value: heading, style: OWN_HEADING }));
-      }
-      if (note !== undefined) return write(number, 0, { value: note, style: WORDS });
-      const row = rows.get(number);
-      return row && own.flatMap((column, index) => write(number, index, column.of(row)));
-    },
+    widths,
+    of: (row) =>
+      planned.get(row)?.flatMap((cell, index) => {
+        return cell ? [{ column: start + index, xml: cellXml(names[index] + String(row), cell, book) }] : [];
+      }),
   };
 }
 
 /** Rows keep the height that the sender gave them, so nothing wraps: the columns are made wide enough, within reason. */
-function widthsOf(own: readonly OwnColumn[], rows: Iterable<ListRow>): readonly number[] {
+function widthsOf(own: readonly OwnColumn[], rows: Iterable<readonly (PlannedCell | null)[]>): readonly number[] {
   const widths = own.map(({ heading }) => heading.length);
-  for (const row of rows) {
-    for (const [index, column] of own.entries()) {
-      const length = String(column.of(row)?.value ?? '').length;
+  for (const cells of rows) {
+    for (let index = 0; index < widths.length; index++) {
+      const length = String(cells[index]?.value ?? '').length;
       if (length > widths[index]!) widths[index] = length;
     }
   }
@@ -59,8 +58,10 @@ function widthsOf(own: readonly OwnColumn[], rows: Iterable<ListRow>): readonly 
 
 const FLAT = new WeakMap<Style, Style>();
 
-function flat({ value, style }: PlannedCell): PlannedCell {
-  const made = FLAT.get(style) ?? { ...style, wraps: false };
-  FLAT.set(style, made);
-  return { value, style: made };
+/** The cell with a look that does not wrap. */
+function flat(cell: PlannedCell | null): PlannedCell | null {
+  if (!cell?.style.wraps) return cell;
+  const style = FLAT.get(cell.style) ?? { ...cell.style, wraps: false };
+  FLAT.set(cell.style, style);
+  return { value: cell.value, style };
 }

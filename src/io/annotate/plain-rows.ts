@@ -16,7 +16,7 @@ export function plainRows(
     const tagEnd = stretch.indexOf('>', start) + 1;
     const tag = stretch.slice(start, tagEnd);
     const number = Number(/\sr="(\d+)"/.exec(tag)?.[1]);
-    if (!PLAIN_TAG.test(tag) || !(number > 0) || mustLookInto(number)) return null;
+    if (!isWhole(tag) || !(number > 0) || mustLookInto(number)) return null;
     const isEmpty = tag.endsWith('/>');
     const inside = isEmpty ? start : stretch.indexOf(close, tagEnd);
     if (inside < 0) return null;
@@ -25,5 +25,9 @@ export function plainRows(
   return rows;
 }
 
-/** Attributes in double quotes alone, so that the tag ends where it seems to. */
-const PLAIN_TAG = /^<[^\s"'=>]+(?:\s+[^\s"'=>]+="[^"'<>]*")*\s*\/?>$/;
+/** Attributes stand in double quotes alone, and none is cut: the tag ends where it seems to. */
+function isWhole(tag: string): boolean {
+  let quotes = 0;
+  for (let at = tag.indexOf('"'); at >= 0; at = tag.indexOf('"', at + 1)) quotes++;
+  return quotes % 2 === 0 && !tag.includes("'");
+}

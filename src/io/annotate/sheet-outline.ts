@@ -94,6 +94,11 @@ export class SheetWalk {
     return this.#hasBegun;
   }
 
+  /** Steps over a stretch that ends with a row of that number. */
+  pass(row: number): void {
+    this.#before = row;
+  }
+
   outline(stretch: string): SheetOutline {
     const draft: Draft = {
       rows: [],

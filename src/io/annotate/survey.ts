@@ -1,6 +1,9 @@
 import type { ColumnRun } from '../../core/intake/own-columns.ts';
 import { Unreadable } from '../../core/model/raw.ts';
-import { type RowPlace, type SheetTraits, SheetWalk } from './sheet-outline.ts';
+import { type CellTrait, plainCells } from './plain-cells.ts';
+import { plainRows } from './plain-rows.ts';
+import { type SheetTraits, SheetWalk } from './sheet-outline.ts';
+import { prefixOf } from './splice.ts';
 
 /** What must be known of a whole sheet before anything is written into it. */
 export interface SheetSurvey extends SheetTraits {
@@ -39,12 +42,12 @@ interface Found {
  * Walks a sheet once.
  * @throws Unreadable when a row of the list is missing or there twice, or the sheet is protected.
  */
-export function surveySheet(stretches: Iterable<string>, sought: Sought): SheetSurvey {
+export function surveySheet(stretches: readonly string[], sought: Sought): SheetSurvey {
   const walk = new SheetWalk();
   const top = [...sought.rows].reduce((least, row) => Math.min(least, row), Number.POSITIVE_INFINITY);
   const bottom = [...sought.rows].reduce((most, row) => Math.max(most, row), 0);
   const found: Found = { rows: new Set(), filled: new Set(), below: new Map(), bottom, lastCell: -1, right: -1 };
-  for (const stretch of stretches) for (const row of walk.outline(stretch).rows) noteRow(row, sought, found);
+  for (const row of rowsOf(stretches, walk)) noteRow(row, sought, found);
   const missing = [...sought.rows].find((number) => !found.rows.has(number));
   if (missing !== undefined) throw new Unreadable(`Row ${missing} of the list is not in its sheet.`);
   if (walk.traits.isProtected) throw new Unreadable(`Sheet ‘${sought.sheet}’ is protected.`);
@@ -52,7 +55,34 @@ export function surveySheet(stretches: Iterable<string>, sought: Sought): SheetS
   return { ...walk.traits, top, bottom, filled, below, lastCell, right };
 }
 
-function noteRow({ number, cells }: RowPlace, { rows, earlier, sheet }: Sought, found: Found): void {
+/** A row with what is asked of its cells. */
+interface SurveyedRow {
+  readonly number: number;
+  readonly cells: readonly CellTrait[];
+}
+
+/** All rows; those that are plain are looked at in passing. What follows the rows stands in the last stretch. */
+function* rowsOf(stretches: readonly string[], walk: SheetWalk): Generator<SurveyedRow> {
+  let prefix = '';
+  for (const [index, stretch] of stretches.entries()) {
+    const isInside = walk.hasBegun && index < stretches.length - 1;
+    const plain = isInside ? plainRows(stretch, prefix, () => false) : null;
+    if (!plain) {
+      const { rows, sheetData } = walk.outline(stretch);
+      if (sheetData >= 0) prefix = prefixOf(stretch.slice(sheetData, sheetData + 100));
+      yield* rows;
+      continue;
+    }
+    for (const row of plain) {
+      const cells = plainCells(stretch, row, prefix);
+      if (cells) yield { number: row.number, cells };
+      else yield* walk.outline(stretch.slice(row.start, row.end)).rows;
+      walk.pass(row.number);
+    }
+  }
+}
+
+function noteRow({ number, cells }: SurveyedRow, { rows, earlier, sheet }: Sought, found: Found): void {
   for (const { column } of cells) {
     const isOurs = earlier !== null && column >= earlier.start && column < earlier.end;
     if (!isOurs && column > found.right) found.right = column;

@@ -1,5 +1,6 @@
 import { Deflate } from 'fflate';
 import { crc32 } from '../xlsx/crc32.ts';
+import { FastDeflate } from './fast-deflate.ts';
 
 const LOCAL = 0x0403_4b50;
 const CENTRAL = 0x0201_4b50;
@@ -16,7 +17,7 @@ const DEFLATED = 8;
 /** 1 January 1980: zips have no time zone, and a fixed day makes two runs give the same bytes. */
 const DAY = 0x0021;
 /** Characters packed at once. */
-const BITE = 1 << 17;
+const BITE = 1 << 18;
 const encoder = new TextEncoder();
 
 /** A part of a zip as it is stored. */
@@ -34,7 +35,7 @@ export type Packing = 'tight' | 'fast';
 /** Packs a text that comes in pieces; no more than a few of them are held unpacked. */
 export function packPart(name: string, text: Iterable<string>, packing: Packing = 'tight'): StoredPart {
   const packed: Uint8Array[] = [];
-  const deflate = new Deflate({ level: packing === 'fast' ? 2 : 6 }, (bytes) => packed.push(bytes));
+  const deflate = packerOf(packing, (bytes) => packed.push(bytes));
   let crc = 0;
   let size = 0;
   for (const piece of bitesOf(text)) {
@@ -43,7 +44,7 @@ export function packPart(name: string, text: Iterable<string>, packing: Packing 
     size += bytes.length;
     deflate.push(bytes);
   }
-  deflate.push(new Uint8Array(), true);
+  deflate.finish();
   const nameBytes = encoder.encode(name);
   const packedSize = packed.reduce((sum, { length }) => sum + length, 0);
   const header = headerOf([UTF8_NAME, DEFLATED, 0, DAY], [crc, packedSize, size], nameBytes);
@@ -75,6 +76,17 @@ export function joinParts(parts: readonly StoredPart[], comment: Uint8Array = ne
   view.setUint16(line + 20, comment.length, true);
   bytes.set(comment, line + END_LENGTH);
   return bytes;
+}
+
+interface Packer {
+  push(bytes: Uint8Array): void;
+  finish(): void;
+}
+
+function packerOf(packing: Packing, emit: (packed: Uint8Array) => void): Packer {
+  if (packing === 'fast') return new FastDeflate(emit);
+  const deflate = new Deflate({ level: 6 }, emit);
+  return { push: (bytes) => deflate.push(bytes), finish: () => deflate.push(new Uint8Array(), true) };
 }
 
 /** Pieces of text put together to bites worth packing. */

@@ -95,12 +95,12 @@ export class CatalogueRanks extends LitElement {
         <span class="name">${name} · ${fasteners.length === 1 ? '1 part' : `${fasteners.length} parts`}${demo ? html` · <span class="demo">demo: invented, not for production</span>` : ''}</span>
         ${
           last > 0
-            ? html`<button class="link" ?disabled=${position === 0} aria-label="Rank ${name} higher" @click=${() => catalogues.move(position, -1)}>Higher</button>
-              <button class="link" ?disabled=${position === last} aria-label="Rank ${name} lower" @click=${() => catalogues.move(position, 1)}>Lower</button>`
+            ? html`<button class="link" ?disabled=${position === 0} aria-label="Higher: ${name}" @click=${() => catalogues.move(position, -1)}>Higher</button>
+              <button class="link" ?disabled=${position === last} aria-label="Lower: ${name}" @click=${() => catalogues.move(position, 1)}>Lower</button>`
             : ''
         }
-        <button class="link" aria-label="Save ${name} as CSV" @click=${() => catalogues.save(position)}>Save as CSV</button>
-        ${catalogues.isDemoStandingIn ? '' : html`<button class="link" aria-label="Remove ${name}" @click=${() => this.#remove(catalogue, position)}>Remove</button>`}
+        <button class="link" aria-label="Save as CSV: ${name}" @click=${() => catalogues.save(position)}>Save as CSV</button>
+        ${catalogues.isDemoStandingIn ? '' : html`<button class="link" aria-label="Remove: ${name}" @click=${() => this.#remove(catalogue, position)}>Remove</button>`}
       </div>
       ${this.#problems(catalogue, position)} ${this.#takenOut(catalogue, position)}
     </li>`;
@@ -129,7 +129,7 @@ export class CatalogueRanks extends LitElement {
     if (out.length === 0) return '';
     return html`<p class="small">
       <span class="soft">Taken out here:</span>
-      ${out.map(({ partNumber }) => html`${partNumber} <button class="link" aria-label="Put ${partNumber} back" @click=${() => this.commands.catalogues.revertPart(position, partNumber)}>Put back</button> `)}
+      ${out.map(({ partNumber }) => html`${partNumber} <button class="link" aria-label="Put back: ${partNumber}" @click=${() => this.commands.catalogues.revertPart(position, partNumber)}>Put back</button> `)}
     </p>`;
   }
 
