@@ -151,7 +151,7 @@ describe('the catalogue', () => {
       .first()
       .waitFor();
     expect(errors).toEqual([]);
-  });
+  }, 60_000);
 
   it('says wherever it shows that the demo is invented, edited or not, and keeps edits for the next visit', async () => {
     const app = await host.open({ width: 1024, height: 768 });
