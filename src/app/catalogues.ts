@@ -1,4 +1,5 @@
 import { addPart, type EditOutcome, editPart, removePart, revertPart } from '../core/catalogue/edit-part.ts';
+import { partKey } from '../core/catalogue/part-key.ts';
 import type { CellFault } from '../core/catalogue/read-cells.ts';
 import type { Totals } from '../core/model/audited.ts';
 import type { Catalogue, Fastener } from '../core/model/fastener.ts';
@@ -12,7 +13,10 @@ import { outputName } from './output-name.ts';
 import type { Store } from './store.ts';
 import type { Surroundings } from './surroundings.ts';
 
-/** Everything that the user can do with catalogues. A catalogue is named by its position in the order of rank. */
+/**
+ * Everything that the user can do with catalogues. A catalogue is named by its position in the order of rank as it is shown at that
+ * moment: work under way may change the order before its turn comes.
+ */
 export class Catalogues {
   readonly #store: Store;
   readonly #around: Surroundings;
@@ -42,15 +46,18 @@ export class Catalogues {
 
   /** Takes a catalogue out; with none left the demo catalogue stands in. */
   async remove(position: number): Promise<void> {
-    await this.#document.useCatalogues((loaded) => loaded.filter((_, index) => index !== position));
+    const name = this.#document.catalogueNames[position];
+    await this.#document.useCatalogues((loaded) => loaded.filter((file) => file.name !== name));
   }
 
   /** Ranks a catalogue one place higher or lower. */
   async move(position: number, by: -1 | 1): Promise<void> {
+    const name = this.#document.catalogueNames[position];
     await this.#document.useCatalogues((loaded) => {
       const ranked = [...loaded];
-      const [moved] = ranked.splice(position, 1);
-      if (moved) ranked.splice(position + by, 0, moved);
+      const at = ranked.findIndex((file) => file.name === name);
+      const [moved] = at < 0 ? [] : ranked.splice(at, 1);
+      if (moved) ranked.splice(Math.max(0, at + by), 0, moved);
       return ranked;
     });
   }
@@ -59,7 +66,7 @@ export class Catalogues {
   editPart(position: number, part: Fastener, typed: PartCells): Promise<readonly CellFault[]> {
     const { units } = this.#store.state.shop;
     return this.#step(position, `edit ${part.partNumber} in the catalogue`, (catalogue) =>
-      editPart(catalogue, part, typed, units),
+      editPart(catalogue, partNow(catalogue, part), typed, units),
     );
   }
 
@@ -102,9 +109,11 @@ export class Catalogues {
     edit: (catalogue: Catalogue) => EditOutcome,
   ): Promise<readonly CellFault[]> {
     let faults: readonly CellFault[] = [];
+    const wanted = this.#document.catalogueNames[position];
     await this.#document.inTurn(async () => {
-      const catalogue = this.#store.state.catalogues[position];
-      const file = (await this.#document.catalogueFiles())[position];
+      const files = await this.#document.catalogueFiles();
+      const at = wanted === undefined ? position : files.findIndex((one) => one.name === wanted);
+      const [catalogue, file] = [this.#store.state.catalogues[at], files[at]];
       if (!catalogue || !file) return;
       const outcome = edit(catalogue);
       if ('faults' in outcome) faults = outcome.faults;
@@ -123,6 +132,12 @@ export class Catalogues {
     const text = former && list ? sayTotals(former, list.totals) : 'Catalogue edited.';
     this.#store.set({ message: { kind: 'done', text } });
   }
+}
+
+/** The part as earlier steps have left it: what is on screen may be older. */
+function partNow({ fasteners }: Catalogue, part: Fastener): Fastener {
+  const key = partKey(part.partNumber);
+  return fasteners.find(({ partNumber }) => partKey(partNumber) === key) ?? part;
 }
 
 function sayTotals(before: Totals, after: Totals): string {

@@ -267,6 +267,11 @@ export class OpenDocument {
     return this.#catalogueFiles.every(({ standsIn }) => standsIn === true);
   }
 
+  /** Names of the user's catalogue files, in the order in which the catalogues are shown now; they are told apart by these. */
+  get catalogueNames(): readonly string[] {
+    return this.#catalogueFiles.map(({ name }) => name);
+  }
+
   /** A catalogue as the bytes of a table. */
   async writeCatalogue(catalogue: Catalogue): Promise<Uint8Array> {
     return this.#withWorker(async (worker) => (await worker.ask('catalogueFile', { catalogue })).bytes);

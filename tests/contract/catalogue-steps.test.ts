@@ -113,6 +113,24 @@ describe('several catalogues', () => {
     expect(bench.store.state.catalogues.map(({ name }) => name)).toEqual(['own']);
   });
 
+  it('asked for twice in a hurry, the same catalogue moves on, and no edit is lost', async () => {
+    const bench = await openBench(LIST);
+    const { catalogues } = bench.commands;
+    await catalogues.add([csv('a.csv', OWN), csv('b.csv', OWN), csv('c.csv', OWN)]);
+    await Promise.all([catalogues.move(2, -1), catalogues.move(2, -1), catalogues.move(2, -1)]);
+    expect(bench.store.state.catalogues.map(({ name }) => name)).toEqual(['c', 'a', 'b']);
+    const part = partOf(bench, 'OWN-9');
+    await Promise.all([
+      catalogues.editPart(0, part, { edgeMm: '9' }),
+      catalogues.editPart(0, part, { stocked: 'yes' }),
+      catalogues.move(0, 1),
+    ]);
+    expect(bench.store.state.catalogues.map(({ name }) => name)).toEqual(['a', 'c (1 part edited)', 'b']);
+    expect(partOf(bench, 'OWN-9', 1)).toMatchObject({ edgeMm: 9, stocked: { yes: true } });
+    await Promise.all([catalogues.remove(0), catalogues.remove(0)]);
+    expect(bench.store.state.catalogues).toHaveLength(2);
+  });
+
   it('with the same file name are told apart', () => {
     const files = namedApart([csv('a.csv', '')], [csv('a.csv', ''), csv('a.csv', ''), csv('b', '')]);
     expect(files.map(({ name }) => name)).toEqual(['a (2).csv', 'a (3).csv', 'b']);
