@@ -26,12 +26,11 @@ const OURS = {
 export const OWN_NAMES: readonly string[] = Object.values(OURS);
 
 const MEBIBYTE = 1024 * 1024;
-/** What a part and a workbook may unpack to when it is read again, with some to spare. */
+/** What a sheet of findings may unpack to, and the workbook with it, so that it can be read again and opens without a long wait. */
 const LARGEST_SHEET = 135 * MEBIBYTE;
-const LARGEST_BOOK = 225 * MEBIBYTE;
-/** What a row of the list takes, with our cells, and a finding with its texts in a table of their own or in its cells. */
-const LIST_ROW = 1500;
-const FINDING = { shared: 420, inline: 800 };
+const LARGEST_BOOK = 210 * MEBIBYTE;
+/** What a row of the list takes with our cells and what other sheets say of it, and a finding: texts in a table of their own, or in their cells. */
+const BYTES = { shared: { row: 1700, finding: 420 }, inline: { row: 2000, finding: 800 } };
 
 /** Our sheets in order. `texts` tells where a workbook keeps the texts of cells, and so how many findings there is room for. */
 export function planOwnSheets(
@@ -43,7 +42,7 @@ export function planOwnSheets(
   texts: 'shared' | 'inline',
 ): readonly SheetPlan[] {
   const all: readonly (SheetPlan | null)[] = [
-    planFindingsSheet(OURS.findings, list, roomForFindings(list, FINDING[texts])),
+    planFindingsSheet(OURS.findings, list, roomForFindings(list, BYTES[texts])),
     planPurchaseSheet(OURS.purchase, list, parts),
     planPressSheet(OURS.press, list, parts, pressOrder),
     planQuestionsSheet(OURS.questions, list),
@@ -56,7 +55,7 @@ export function planOwnSheets(
 }
 
 /** So many findings that the workbook can be read again within the limits for reading, and opens in a spreadsheet. */
-function roomForFindings({ lines, others }: AuditedList, bytes: number): number {
-  const free = LARGEST_BOOK - (lines.length + others.length) * LIST_ROW;
-  return Math.floor(Math.max(Math.min(LARGEST_SHEET, free), LARGEST_SHEET / 10) / bytes);
+function roomForFindings({ lines, others }: AuditedList, bytes: { readonly row: number; readonly finding: number }) {
+  const free = LARGEST_BOOK - (lines.length + others.length) * bytes.row;
+  return Math.floor(Math.max(Math.min(LARGEST_SHEET, free), LARGEST_SHEET / 10) / bytes.finding);
 }

@@ -1,6 +1,5 @@
 import { Deflate } from 'fflate';
 import { crc32 } from '../xlsx/crc32.ts';
-import { FastDeflate } from './fast-deflate.ts';
 
 const LOCAL = 0x0403_4b50;
 const CENTRAL = 0x0201_4b50;
@@ -31,11 +30,12 @@ export interface StoredPart {
 
 /** How much a part is packed: big ones less, for the time that it takes. */
 export type Packing = 'tight' | 'fast';
+const LEVELS = { tight: 6, fast: 1 } as const;
 
 /** Packs a text that comes in pieces; no more than a few of them are held unpacked. */
 export function packPart(name: string, text: Iterable<string>, packing: Packing = 'tight'): StoredPart {
   const packed: Uint8Array[] = [];
-  const deflate = packerOf(packing, (bytes) => packed.push(bytes));
+  const deflate = new Deflate({ level: LEVELS[packing] }, (bytes) => packed.push(bytes));
   let crc = 0;
   let size = 0;
   for (const piece of bitesOf(text)) {
@@ -44,7 +44,7 @@ export function packPart(name: string, text: Iterable<string>, packing: Packing 
     size += bytes.length;
     deflate.push(bytes);
   }
-  deflate.finish();
+  deflate.push(new Uint8Array(), true);
   const nameBytes = encoder.encode(name);
   const packedSize = packed.reduce((sum, { length }) => sum + length, 0);
   const header = headerOf([UTF8_NAME, DEFLATED, 0, DAY], [crc, packedSize, size], nameBytes);
@@ -76,17 +76,6 @@ export function joinParts(parts: readonly StoredPart[], comment: Uint8Array = ne
   view.setUint16(line + 20, comment.length, true);
   bytes.set(comment, line + END_LENGTH);
   return bytes;
-}
-
-interface Packer {
-  push(bytes: Uint8Array): void;
-  finish(): void;
-}
-
-function packerOf(packing: Packing, emit: (packed: Uint8Array) => void): Packer {
-  if (packing === 'fast') return new FastDeflate(emit);
-  const deflate = new Deflate({ level: 6 }, emit);
-  return { push: (bytes) => deflate.push(bytes), finish: () => deflate.push(new Uint8Array(), true) };
 }
 
 /** Pieces of text put together to bites worth packing. */
