@@ -11,13 +11,11 @@ import './check-list.ts';
 import type { ConcedeAct } from './conceded-check.ts';
 import './remedy-list.ts';
 import './row-facts.ts';
+import { sidePanelStyles } from './side-panel-styles.ts';
 import { shared } from './styles.ts';
 import { verdictShape } from './verdict-mark.ts';
 
 const HEADLINES = { holds: 'Holds', marginal: 'Marginal', fails: 'Fails', unknown: 'Unknown' } as const;
-
-/** Shorter than anybody waits for, longer than an edit takes. */
-const FOLLOWS_MS = 80;
 
 /** One row: the decision in a sentence, what would hold, the row in pictures, what was listed beside what was understood, then every check. */
 export class RowPanel extends LitElement {
@@ -37,30 +35,11 @@ export class RowPanel extends LitElement {
 
   static override styles = [
     shared,
+    sidePanelStyles,
     css`
-      :host {
-        display: block;
-        height: 100%;
-        overflow: auto;
-        padding: 18px 20px 24px;
-        background: var(--sheet);
-      }
-      .head {
-        display: flex;
-        gap: 8px;
-        justify-content: space-between;
-      }
       header p {
         margin-top: 2px;
         color: var(--soft);
-      }
-      .close {
-        width: 28px;
-        height: 28px;
-        border: 0;
-        background: none;
-        color: var(--soft);
-        font-size: 18px;
       }
       .decision {
         display: grid;
@@ -122,12 +101,6 @@ export class RowPanel extends LitElement {
     void import('./pictures/row-pictures.ts');
   }
 
-  /** An open panel follows the list a moment later: while rows are typed into, their verdicts come first. */
-  protected override async scheduleUpdate(): Promise<void> {
-    if (this.hasUpdated) await new Promise((resolve) => setTimeout(resolve, FOLLOWS_MS));
-    super.scheduleUpdate();
-  }
-
   override render() {
     const { line } = this;
     if (!line) return html`<p class="empty">Choose a row to see what decides it.</p>`;
@@ -182,7 +155,7 @@ function decision(line: AuditedLine, concessions: readonly Concession[]): Templa
 
 function holdsSentence(findings: readonly Finding[]): string {
   const callOuts = findings.filter(({ says }) => says === 'call-out').map(({ text }) => text);
-  return ['Every check on the facts that the list gives holds.', ...callOuts].join(' ');
+  return ['Everything that could be checked from the list holds.', ...callOuts].join(' ');
 }
 
 customElements.define('row-panel', RowPanel);

@@ -2,28 +2,8 @@ import { css } from 'lit';
 
 /** The panel of one part: what it is, what can be done with it, and its facts line by line. */
 export const partPanelStyles = css`
-  :host {
-    display: block;
-    height: 100%;
-    overflow: auto;
-    padding: 18px 20px 24px;
-    background: var(--sheet);
-  }
-  .head {
-    display: flex;
-    gap: 8px;
-    justify-content: space-between;
-  }
   h2 {
     overflow-wrap: anywhere;
-  }
-  .close {
-    width: 28px;
-    height: 28px;
-    border: 0;
-    background: none;
-    color: var(--soft);
-    font-size: 18px;
   }
   p {
     margin-top: 6px;

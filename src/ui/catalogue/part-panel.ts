@@ -9,6 +9,7 @@ import type { LengthUnit } from '../../core/model/list.ts';
 import { takenForGranted } from '../../core/rules/taken-for-granted.ts';
 import { shared } from '../styles.ts';
 import './part-form.ts';
+import { sidePanelStyles } from '../side-panel-styles.ts';
 import type { TypePartEvent } from './part-form.ts';
 import { partPanelStyles } from './part-panel-styles.ts';
 import { showField, showFileCell } from './show-field.ts';
@@ -30,7 +31,7 @@ export class PartPanel extends LitElement {
   declare faults: readonly CellFault[];
   commands!: Commands;
 
-  static override styles = [shared, partPanelStyles];
+  static override styles = [shared, sidePanelStyles, partPanelStyles];
 
   constructor() {
     super();

@@ -1,6 +1,7 @@
 import { css, html, LitElement, type TemplateResult } from 'lit';
 import { guard } from 'lit/directives/guard.js';
 import type { Compared } from '../../worker/compared.ts';
+import { BeforePrint } from '../before-print.ts';
 import type { OnRow } from '../report-parts.ts';
 import { reportStyles } from '../report-styles.ts';
 import { shared } from '../styles.ts';
@@ -92,16 +93,7 @@ export class ChangeTable extends LitElement {
     super();
     this.wanted = FIRST_SHOWN;
     this.shown = FIRST_SHOWN;
-  }
-
-  override connectedCallback(): void {
-    super.connectedCallback();
-    window.addEventListener('beforeprint', this.#fillPaper);
-  }
-
-  override disconnectedCallback(): void {
-    super.disconnectedCallback();
-    window.removeEventListener('beforeprint', this.#fillPaper);
+    new BeforePrint(this, this.#fillPaper);
   }
 
   override render(): TemplateResult {

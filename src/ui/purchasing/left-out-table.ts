@@ -1,5 +1,6 @@
 import { css, html, LitElement, type TemplateResult } from 'lit';
 import type { LeftOut, LeftOutRow } from '../../core/rollup/purchase.ts';
+import { BeforePrint } from '../before-print.ts';
 import { type OnRow, rowLink, verdictWord } from '../report-parts.ts';
 import { reportStyles } from '../report-styles.ts';
 import { shared } from '../styles.ts';
@@ -39,16 +40,7 @@ export class LeftOutTable extends LitElement {
     this.heading = '';
     this.parts = [];
     this.showsAll = false;
-  }
-
-  override connectedCallback(): void {
-    super.connectedCallback();
-    window.addEventListener('beforeprint', this.#showAll);
-  }
-
-  override disconnectedCallback(): void {
-    super.disconnectedCallback();
-    window.removeEventListener('beforeprint', this.#showAll);
+    new BeforePrint(this, this.#showAll);
   }
 
   override render(): TemplateResult | '' {
