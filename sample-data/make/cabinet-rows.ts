@@ -28,17 +28,17 @@ export interface OtherRow {
 export const fastenerRows: readonly FastenerRow[] = [
   { panel: 'RC-01', part: 'NUT-M4-10-CS', qty: 12, hole: 5.6, edge: 12, before: { qty: 10 } },
   { panel: 'RC-01', part: 'STUD-M4-10-12-CS', qty: 6, hole: 4.15, edge: 10 },
-  { panel: 'RC-01', part: 'NUT-M5-14-CS', qty: 4, hole: 6.85, edge: 14 },
+  { panel: 'RC-01', part: 'NUT-M5-15-CS', qty: 4, hole: 6.85, edge: 14 },
   // fails: aluminium fastener in steel
   { panel: 'RC-01', part: 'NUT-M3-08-AL', qty: 4, hole: 4.35, edge: 9, before: { part: 'NUT-M3-08-CS' } },
-  { panel: 'RC-01', part: 'NUT-M6-14-CS', qty: 4, hole: 8.1, edge: 15 },
+  { panel: 'RC-01', part: 'NUT-M6-15-CS', qty: 4, hole: 8.1, edge: 15 },
   { panel: 'RC-01', part: 'STUD-M5-10-16-CS', qty: 8, hole: 5.2, edge: 12 },
   // marginal: the tolerance leaves the band
   { panel: 'RC-01', part: 'NUT-M3-10-CS', qty: 6, hole: '4.35 ±0.1', edge: 9, before: { hole: 4.35 } },
   { panel: 'RC-01', part: 'BLINDSPACER-M4-10-12-CS', qty: 4, hole: 5.6, edge: 12 },
   { panel: 'RC-01', part: 'PIN-4-10-12-CS', qty: 2, hole: 4.15, edge: 8, remark: 'hinge side' },
   // fails: sheet too thin
-  { panel: 'RC-01', part: 'NUT-M8-20-CS', qty: 2, hole: 10.6, edge: 20, before: { part: 'NUT-M8-14-CS' } },
+  { panel: 'RC-01', part: 'NUT-M8-20-CS', qty: 2, hole: 10.6, edge: 20, before: { part: 'NUT-M8-15-CS' } },
 
   // fails: sheet too thin
   { panel: 'RC-02', part: 'NUT-M4-10-CS', qty: 8, hole: 5.6, edge: 10 },
@@ -75,7 +75,7 @@ export const fastenerRows: readonly FastenerRow[] = [
   { panel: 'RC-03', part: 'PIN-4-10-12-S4', qty: 2, hole: 4.15, edge: 8, before: null },
   { panel: 'RC-03', part: 'NUT-8-32-10-S4', qty: 4, hole: 5.8, edge: 12, remark: 'instrument by others' },
   // unknown: no thickness, and no row of the bracket that could give it
-  { panel: 'RC-03B', part: 'NUT-M6-14-S4', qty: 2, hole: 8.1, edge: 16 },
+  { panel: 'RC-03B', part: 'NUT-M6-15-S4', qty: 2, hole: 8.1, edge: 16 },
 
   { panel: 'RC-04', part: 'NUT-M4-10-CS', qty: 16, hole: 5.6, edge: 12, before: { qty: 12 } },
   // fails: hole 0.07 too large
@@ -87,19 +87,19 @@ export const fastenerRows: readonly FastenerRow[] = [
   { panel: 'RC-04', part: 'STUD-M4-10-16-S3', qty: 6, hole: 4.15, edge: 10, remark: 'earth and bonding by others' },
   { panel: 'RC-04', part: 'BLINDSPACER-6-32-10-12-CS', qty: 4, hole: 5, remark: 'edge per drawing' },
 
-  { panel: 'RC-05', part: 'NUT-M5-14-CS', qty: 6, hole: 6.85, edge: 14 },
-  { panel: 'RC-05', part: 'NUT-M6-14-S3', qty: 4, hole: 8.1, edge: 16 },
-  { panel: 'RC-05', part: 'STUD-M6-14-20-CS', qty: 4, hole: 6.25, edge: 14 },
+  { panel: 'RC-05', part: 'NUT-M5-15-CS', qty: 6, hole: 6.85, edge: 14 },
+  { panel: 'RC-05', part: 'NUT-M6-15-S3', qty: 4, hole: 8.1, edge: 16 },
+  { panel: 'RC-05', part: 'STUD-M6-15-20-CS', qty: 4, hole: 6.25, edge: 14 },
   // fails: 2024-T4 is hardly harder than 6061-T6
   { panel: 'RC-05', part: 'NUT-M4-10-AL', qty: 8, hole: 5.6, edge: 12 },
   { panel: 'RC-05', part: 'FLOATNUT-M4-10-CS', qty: 4, hole: 5.6, edge: 12, before: null },
   { panel: 'RC-05', part: 'CAPTIVE-M5-10-20-S3', qty: 4, hole: 6.85, edge: 14 },
-  { panel: 'RC-05', part: 'NUT-1/4-20-14-CS', qty: 2, hole: 8.55, edge: 18, remark: 'tripod' },
+  { panel: 'RC-05', part: 'NUT-1/4-20-15-CS', qty: 2, hole: 8.55, edge: 18, remark: 'tripod' },
   { panel: 'RC-05', part: 'NUT-M8-20-CS', qty: 4, hole: 10.6, edge: 20 },
   // marginal: the tolerance leaves the band
   { panel: 'RC-05', part: 'SPACER-M5-10-16-S3', qty: 4, hole: '6.85 +0.1/-0', edge: 14, before: null },
   // unknown: the material cell names no metal
-  { panel: 'RC-05B', part: 'STUD-M6-14-16-CS', qty: 2, hole: 6.25, edge: 12 },
+  { panel: 'RC-05B', part: 'STUD-M6-15-16-CS', qty: 2, hole: 6.25, edge: 12 },
 
   // marginal: 300-series in a steel whose strength ranges wide
   { panel: 'RC-06', part: 'NUT-M4-10-S3', qty: 12, hole: 5.6, edge: 12 },
@@ -110,7 +110,7 @@ export const fastenerRows: readonly FastenerRow[] = [
   // fails: hole 0.10 too small
   { panel: 'RC-06', part: 'NUT-M4-10-CS', qty: 6, hole: 5.5, edge: 12, before: { hole: 5.6 } },
   // unknown: within the catalogue's limit in most aluminium, not in 7075-T6
-  { panel: 'RC-06B', part: 'NUT-M5-14-CS', qty: 2, hole: 6.85, edge: 14 },
+  { panel: 'RC-06B', part: 'NUT-M5-15-CS', qty: 2, hole: 6.85, edge: 14 },
 ];
 
 /** Rows that only revision A had. */

@@ -20,10 +20,10 @@ interface Statement {
 
 /** Where the catalogue does not state the hardness of the part: it gives the hardest sheet instead, or nothing. */
 const INSTEAD: readonly Statement[] = [
-  { kind: 'clinch nut', sizes: ['M5'], material: 'CS', limit: 'HRB 80' },
-  { kind: 'clinch nut', sizes: ['M5', 'M6'], material: 'S4', limit: 'HRB 92' },
-  { kind: 'clinch nut', sizes: ['M3'], material: 'S4', limit: 'HRB 88' },
-  { kind: 'clinch pin', sizes: ['3', '4', '5'], material: 'S4', limit: 'HRB 88' },
+  { kind: 'clinch nut', sizes: ['M5'], material: 'CS', limit: 'HRB 82' },
+  { kind: 'clinch nut', sizes: ['M5', 'M6'], material: 'S4', limit: 'HRB 94' },
+  { kind: 'clinch nut', sizes: ['M3'], material: 'S4', limit: 'HRB 86' },
+  { kind: 'clinch pin', sizes: ['3', '4', '5'], material: 'S4', limit: 'HRB 86' },
   { kind: 'clinch nut', sizes: ['10-24', '1/4-20'], material: 'CS', limit: '' },
   { kind: 'clinch pin', sizes: ['3', '4', '5'], material: 'CS', limit: '' },
 ];

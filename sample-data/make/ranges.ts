@@ -17,22 +17,22 @@ export interface Range {
 /** What the made-up supplier makes. */
 export const ranges: readonly Range[] = [
   { kind: 'clinch nut', sizes: ['M2.5'], shanks: [6, 8, 10], materials: ['CS', 'S3', 'S4'] },
-  { kind: 'clinch nut', sizes: ['M3'], shanks: [6, 8, 10, 14], materials: ['CS', 'S3', 'S4', 'AL'] },
-  { kind: 'clinch nut', sizes: ['M4'], shanks: [8, 10, 14], materials: ['CS', 'S3', 'S4', 'AL'] },
-  { kind: 'clinch nut', sizes: ['M5'], shanks: [10, 14, 20], materials: ['CS', 'S3', 'S4'] },
-  { kind: 'clinch nut', sizes: ['M6', 'M8'], shanks: [14, 20], materials: ['CS', 'S3', 'S4'] },
+  { kind: 'clinch nut', sizes: ['M3'], shanks: [6, 8, 10, 15], materials: ['CS', 'S3', 'S4', 'AL'] },
+  { kind: 'clinch nut', sizes: ['M4'], shanks: [8, 10, 15], materials: ['CS', 'S3', 'S4', 'AL'] },
+  { kind: 'clinch nut', sizes: ['M5'], shanks: [10, 15, 20], materials: ['CS', 'S3', 'S4'] },
+  { kind: 'clinch nut', sizes: ['M6', 'M8'], shanks: [15, 20], materials: ['CS', 'S3', 'S4'] },
   { kind: 'clinch nut', sizes: ['4-40', '6-32'], shanks: [8, 10], materials: ['CS', 'S3'] },
-  { kind: 'clinch nut', sizes: ['8-32', '10-32'], shanks: [10, 14], materials: ['CS', 'S3', 'S4'] },
-  { kind: 'clinch nut', sizes: ['10-24'], shanks: [10, 14], materials: ['CS'] },
-  { kind: 'clinch nut', sizes: ['1/4-20'], shanks: [14, 20], materials: ['CS'] },
+  { kind: 'clinch nut', sizes: ['8-32', '10-32'], shanks: [10, 15], materials: ['CS', 'S3', 'S4'] },
+  { kind: 'clinch nut', sizes: ['10-24'], shanks: [10, 15], materials: ['CS'] },
+  { kind: 'clinch nut', sizes: ['1/4-20'], shanks: [15, 20], materials: ['CS'] },
   { kind: 'clinch stud', sizes: ['M2.5'], shanks: [8], lengths: [6, 10], materials: ['CS', 'S3'] },
   { kind: 'clinch stud', sizes: ['M3'], shanks: [8, 10], lengths: [8, 12, 16], materials: ['CS', 'S3', 'AL'] },
   { kind: 'clinch stud', sizes: ['M4'], shanks: [10], lengths: [12, 16, 20], materials: ['CS', 'S3', 'S4', 'AL'] },
-  { kind: 'clinch stud', sizes: ['M5'], shanks: [10, 14], lengths: [12, 16, 20], materials: ['CS', 'S3', 'S4'] },
-  { kind: 'clinch stud', sizes: ['M6'], shanks: [14], lengths: [16, 20, 25], materials: ['CS', 'S3'] },
+  { kind: 'clinch stud', sizes: ['M5'], shanks: [10, 15], lengths: [12, 16, 20], materials: ['CS', 'S3', 'S4'] },
+  { kind: 'clinch stud', sizes: ['M6'], shanks: [15], lengths: [16, 20, 25], materials: ['CS', 'S3'] },
   { kind: 'clinch stud', sizes: ['M8'], shanks: [20], lengths: [20, 25], materials: ['CS'] },
   { kind: 'clinch stud', sizes: ['8-32', '10-32'], shanks: [10], lengths: [12, 16], materials: ['CS', 'S3'] },
-  { kind: 'clinch stud', sizes: ['1/4-20'], shanks: [14], lengths: [16, 25], materials: ['CS'] },
+  { kind: 'clinch stud', sizes: ['1/4-20'], shanks: [15], lengths: [16, 25], materials: ['CS'] },
   { kind: 'through standoff', sizes: ['M3'], shanks: [8], lengths: [6, 10], materials: ['AL'] },
   {
     kind: 'through standoff',
@@ -51,7 +51,7 @@ export const ranges: readonly Range[] = [
   { kind: 'captive screw', sizes: ['M4'], shanks: [10], lengths: [16], materials: ['PH'] },
   { kind: 'captive screw', sizes: ['6-32', '8-32'], shanks: [10], lengths: [16], materials: ['CS'] },
   { kind: 'floating nut', sizes: ['M4', 'M5', '8-32', '10-32'], shanks: [10], materials: ['CS'] },
-  { kind: 'floating nut', sizes: ['M4'], shanks: [14], materials: ['PH'] },
+  { kind: 'floating nut', sizes: ['M4'], shanks: [15], materials: ['PH'] },
 ];
 
 /** Part numbers of a first design that is no longer made: the same part with `-A` behind it. */

@@ -140,7 +140,7 @@ it('a concession that cannot be placed is told in a sentence', async () => {
 describe('answers to questions', () => {
   const LIST = csv(
     'cabinet.csv',
-    'Part number,Panel,Material,Thickness (mm),Qty\nNUT-M4-10-CS,P1,DC01,,4\nNUT-M3-08-CS,P1,DC01,,2\nNUT-M4-10-CS,P2,,1.5,4\nNUT-M5-14-CS,P3,DC01,2,\n',
+    'Part number,Panel,Material,Thickness (mm),Qty\nNUT-M4-10-CS,P1,DC01,,4\nNUT-M3-08-CS,P1,DC01,,2\nNUT-M4-10-CS,P2,,1.5,4\nNUT-M5-15-CS,P3,DC01,2,\n',
   );
   const ANSWERS = [
     [/thickness is missing/, 'yes, 1.5 mm'],

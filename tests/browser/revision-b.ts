@@ -12,8 +12,8 @@ const EDITS: readonly (readonly [from: string, to: string])[] = [
   ['revision A, 2024-11-05', 'revision B, 2025-02-18'],
   // Newly wrong: the sheet is too thin for the shank.
   [
-    'NUT-M5-14-CS,"Clinch nut, M5, hardened steel",4,RC-01,CRS,.060,.2697,.552,',
-    'NUT-M5-14-CS,"Clinch nut, M5, hardened steel",4,RC-01,CRS,.048,.2697,.552,',
+    'NUT-M5-15-CS,"Clinch nut, M5, hardened steel",4,RC-01,CRS,.060,.2697,.552,',
+    'NUT-M5-15-CS,"Clinch nut, M5, hardened steel",4,RC-01,CRS,.048,.2697,.552,',
   ],
   // Changed without harm.
   ['NUT-M3-10-CS,"Clinch nut, M3, hardened steel",6,RC-01', 'NUT-M3-10-CS,"Clinch nut, M3, hardened steel",10,RC-01'],
@@ -26,7 +26,7 @@ const EDITS: readonly (readonly [from: string, to: string])[] = [
   ['8,RC-03,304 SS,16 ga,.2205,.473,display window', '8,RC-03,304 SS,18 ga,.2205,.473,display window'],
   // Removed: one that fails, one that holds.
   ['SPACER-M4-10-12-S3,"Through standoff, M4 x 12, 300-series stainless",4,RC-03,304 SS,16 ga,.2205,.473,\n', ''],
-  ['NUT-M8-14-CS,"Clinch nut, M8, hardened steel",2,RC-01,CRS,.060,.4173,.788,\n', ''],
+  ['NUT-M8-15-CS,"Clinch nut, M8, hardened steel",2,RC-01,CRS,.060,.4173,.788,\n', ''],
   // Added: one that holds, one that does not.
   [
     'SCREW-M4x10,"Pan head',

@@ -204,7 +204,7 @@ describe('clinch/spacing', () => {
 
   it('says that the edge distance is a default of the trade', () => {
     for (const text of ['8', '10']) {
-      expect(alone({ cells: { spacing: text } })?.text).toContain('default of the trade');
+      expect(alone({ cells: { spacing: text } })?.text).toContain('usual in the trade');
     }
   });
 

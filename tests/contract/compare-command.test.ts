@@ -17,13 +17,13 @@ const OLD = file('a.csv', [
   HEADINGS,
   'NUT-M4-10-CS,P1,DC01,1.5,20,4',
   'STUD-M4-10-12-CS,P1,DC01,1.5,20,6',
-  'NUT-M6-14-CS,P2,DC01,2,30,2',
+  'NUT-M6-15-CS,P2,DC01,2,30,2',
 ]);
 const NEW = file('b.csv', [
   'Revision B',
   HEADINGS,
   'NUT-M4-10-CS,P1,DC01,0.5,20,4',
-  'NUT-M6-14-CS,P2,DC01,.0787 in,30,2',
+  'NUT-M6-15-CS,P2,DC01,.0787 in,30,2',
   'NUT-M3-08-CS,P2,DC01,2,30,8',
 ]);
 

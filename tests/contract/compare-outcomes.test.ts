@@ -29,7 +29,7 @@ function accept({ lines }: AuditedList, row: number, rule: string): Concession {
 
 const NUT = 'NUT-M4-10-CS;P1;DC01;1.5;4;4';
 const STUD = 'STUD-M4-10-12-CS;P2;DC01;1.5;20;6';
-const LARGE = 'NUT-M6-14-CS;P3;DC01;2;30;2';
+const LARGE = 'NUT-M6-15-CS;P3;DC01;2;30;2';
 
 describe('a concession given on the list before', () => {
   const before = listOf([NUT, STUD, LARGE]);
@@ -73,14 +73,14 @@ describe('a concession given on the list before', () => {
   });
 
   it('that rests on other rows goes by those rows, not by their numbers', () => {
-    const rows = ['NUT-M4-10-CS;P1;DC01;1.5;20;4', 'NUT-M3-08-CS;P1;DC01;2;20;4', 'NUT-M5-14-CS;P1;DC01;1.5;20;4'];
+    const rows = ['NUT-M4-10-CS;P1;DC01;1.5;20;4', 'NUT-M3-08-CS;P1;DC01;2;20;4', 'NUT-M5-15-CS;P1;DC01;1.5;20;4'];
     const disputed = listOf(rows);
     const accepted = accept(disputed, 2, 'list/panel-conflict');
     const shifted = fate(listOf([STUD, LARGE, ...rows]), accepted, disputed);
     expect(shifted).toMatchObject({ state: 'carried', after: { row: 4 } });
     const settled = fate(listOf([STUD, LARGE, ...rows.map((row) => row.replace(';2;', ';1.5;'))]), accepted, disputed);
     expect(settled?.state).toBe('lapsed');
-    const more = fate(listOf([STUD, LARGE, ...rows, 'NUT-M6-14-CS;P1;DC01;2;20;4']), accepted, disputed);
+    const more = fate(listOf([STUD, LARGE, ...rows, 'NUT-M6-15-CS;P1;DC01;2;20;4']), accepted, disputed);
     expect(more?.state).toBe('lapsed');
   });
 });
@@ -176,7 +176,7 @@ describe('quantities', () => {
     expect(compareLists(before, after).quantities).toEqual([
       { partNumber: 'NUT-M4-10-CS', before: 10, after: 12, difference: 2, ...uncounted },
       { partNumber: 'STUD-M4-10-12-CS', before: 6, after: 0, difference: -6, uncountedBefore: 0, uncountedAfter: 1 },
-      { partNumber: 'NUT-M6-14-CS', before: 0, after: 2, difference: 2, ...uncounted },
+      { partNumber: 'NUT-M6-15-CS', before: 0, after: 2, difference: 2, ...uncounted },
     ]);
   });
 });
@@ -191,11 +191,11 @@ describe('the report', () => {
   });
 
   it('has a table for each kind of change', () => {
-    const before = listOf([NUT, STUD, 'NUT-M3-08-CS;P1;DC01;1.5;20;4', 'NUT-M5-14-CS;P2;DC01;1.5;20;4']);
+    const before = listOf([NUT, STUD, 'NUT-M3-08-CS;P1;DC01;1.5;20;4', 'NUT-M5-15-CS;P2;DC01;1.5;20;4']);
     const after = listOf([
       NUT.replace(';4;4', ';20;4'),
       STUD.replace(';P2', ';P1').replace('DC01', 'dc01'),
-      'NUT-M5-14-CS;P2;DC01;1.5;20;4',
+      'NUT-M5-15-CS;P2;DC01;1.5;20;4',
       LARGE,
     ]);
     const comparison = compareLists(before, after, [accept(before, 2, 'clinch/edge')]);

@@ -44,7 +44,7 @@ describe('what is newly wrong', () => {
   });
 
   it('is a new row that does not hold, and no new row that holds', () => {
-    const found = wrong(listOf([STUD]), listOf([STUD, NUT.replace('1.5', '0.5'), 'NUT-M5-14-CS;P2;DC01;1.5;20;4']));
+    const found = wrong(listOf([STUD]), listOf([STUD, NUT.replace('1.5', '0.5'), 'NUT-M5-15-CS;P2;DC01;1.5;20;4']));
     expect(found).toMatchObject([{ before: null, after: { row: 3 }, verdictBefore: null, verdictAfter: 'fails' }]);
   });
 
@@ -87,7 +87,7 @@ describe('the report as CSV', () => {
   it('tells added rows from removed ones, and changed cells from those only written differently', () => {
     const csvOf = (before: AuditedList, after: AuditedList) =>
       writeReportCsv(compareReport(compareLists(before, after), before, after)).split('\r\n');
-    const other = 'NUT-M5-14-CS;P3;DC01;1.5;20;4';
+    const other = 'NUT-M5-15-CS;P3;DC01;1.5;20;4';
     const apart = csvOf(listOf([NUT, STUD]), listOf([STUD, other]));
     expect(apart.indexOf('Rows removed')).toBeGreaterThan(apart.indexOf('Rows added'));
     expect(apart.findIndex((line) => line.startsWith('2,NUT-M4'))).toBeGreaterThan(apart.indexOf('Rows removed'));
@@ -126,7 +126,7 @@ describe('what the page shows', () => {
   const after = listOf([
     NUT.replace('1.5', '0.5').replace('DC01', 'dc01'),
     STUD,
-    'NUT-M5-14-CS;P2;DC01;1.5;20;4',
+    'NUT-M5-15-CS;P2;DC01;1.5;20;4',
     'WASHER-M4;P9;;;;2',
   ]);
   const shown = toCompared(compareLists(before, after), before, after, []);
@@ -142,7 +142,7 @@ describe('what the page shows', () => {
     ]);
     expect(shown.rewritten).toMatchObject([{ cells: [{ heading: 'Material', after: 'dc01' }] }]);
     expect(shown.added.map(({ partNumber, verdict }) => [partNumber, verdict])).toEqual([
-      ['NUT-M5-14-CS', 'holds'],
+      ['NUT-M5-15-CS', 'holds'],
       ['WASHER-M4', null],
     ]);
     expect(shown.removed.map(({ partNumber, verdict }) => [partNumber, verdict])).toEqual([

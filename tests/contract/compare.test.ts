@@ -59,8 +59,8 @@ function editsOf(list: Listed): readonly Edit[] {
     },
     {
       name: 'a swapped part',
-      edit: (it) => setCells(it, b.id, { 'Part number': 'NUT-M8-14-CS' }),
-      expected: { changed: [`${b.id}>${b.id} Part number: ${cell(b, 'Part number')} -> NUT-M8-14-CS`] },
+      edit: (it) => setCells(it, b.id, { 'Part number': 'NUT-M8-15-CS' }),
+      expected: { changed: [`${b.id}>${b.id} Part number: ${cell(b, 'Part number')} -> NUT-M8-15-CS`] },
     },
     {
       name: 'an added row',

@@ -86,7 +86,7 @@ describe('a concession', () => {
   });
 
   it('lapses when another row changes what a check of the list found', () => {
-    const rows = ['NUT-M4-10-CS,P1,DC01,1.5,20,,4', 'NUT-M3-08-CS,P1,DC01,2,20,,4', 'NUT-M5-14-CS,P1,DC01,1.5,20,,4'];
+    const rows = ['NUT-M4-10-CS,P1,DC01,1.5,20,,4', 'NUT-M3-08-CS,P1,DC01,2,20,,4', 'NUT-M5-15-CS,P1,DC01,1.5,20,,4'];
     const disputed = open(...rows);
     const accepted = accept(disputed, 2, 'list/panel-conflict');
     expect(standing(accepted, lineOf(edit(disputed, 4, 5, 'a remark'), 2)).kind).toBe('stands');

@@ -71,16 +71,16 @@ describe('a row without a sheet of its own takes that of', () => {
     ]));
 
   it('the title above it that names metal and thickness', () => {
-    const rows = ['PANEL A - 5052-H32 .063', `${NUT};;;`, 'PANEL B', 'NUT-M5-14-CS;Clinch nut M5;2;;;'];
+    const rows = ['PANEL A - 5052-H32 .063', `${NUT};;;`, 'PANEL B', 'NUT-M5-15-CS;Clinch nut M5;2;;;'];
     expect(takes(textFile([HEAD, ...rows]))).toEqual([2, '5052-h32', 2, 1.6002]);
-    expect(takes(textFile([HEAD, ...rows]), 'NUT-M5-14-CS')).toEqual(NOTHING);
+    expect(takes(textFile([HEAD, ...rows]), 'NUT-M5-15-CS')).toEqual(NOTHING);
   });
 
   it('a panel table beside the list', () => {
     const head = 'P/N;Description;Qty;Panel;;Panel;Material;Thickness (mm)';
-    const rows = [`${NUT};P2;;P1;5052-H32;1.5`, 'NUT-M5-14-CS;Clinch nut M5;2;P1;;P2;DC01;2', ';;;;;P3;304;1'];
+    const rows = [`${NUT};P2;;P1;5052-H32;1.5`, 'NUT-M5-15-CS;Clinch nut M5;2;P1;;P2;DC01;2', ';;;;;P3;304;1'];
     expect(takes(textFile([head, ...rows]))).toEqual([3, 'dc01-lc', 3, 2]);
-    expect(takes(textFile([head, ...rows]), 'NUT-M5-14-CS')).toEqual([2, '5052-h32', 2, 1.5]);
+    expect(takes(textFile([head, ...rows]), 'NUT-M5-15-CS')).toEqual([2, '5052-h32', 2, 1.5]);
     expect(buildList(textFile([head, ...rows])).others).toMatchObject([{ row: 4, what: 'panel table' }]);
   });
 
@@ -113,7 +113,7 @@ describe('nothing is taken', () => {
     ['from a panel that is only the row before', ['PNL-1;Front panel;1;;5052-H32;1.5', `${NUT};;;`]],
     ['from another panel', ['PNL-1;Front panel;1;;5052-H32;1.5', `${NUT};PNL-2;;`]],
     ['from a name that is only like it', ['PNL-1;Front panel;1;;5052-H32;1.5', `${NUT};PNL-11;;`]],
-    ['from another fastener of the panel', ['NUT-M5-14-CS;Clinch nut M5;2;PNL-1;5052-H32;1.5', `${NUT};PNL-1;;`]],
+    ['from another fastener of the panel', ['NUT-M5-15-CS;Clinch nut M5;2;PNL-1;5052-H32;1.5', `${NUT};PNL-1;;`]],
     ['from a screw or label of the panel', ['L-1;Label;1;PNL-1;5052-H32;1.5', `${NUT};PNL-1;;`]],
     ['from a title of another panel', ['PANEL A - 5052-H32 .063', `${NUT};B;;`]],
     ['from a title that names no thickness', ['PANEL A - 5052-H32', `${NUT};;;`]],
@@ -195,7 +195,7 @@ describe('an edit', () => {
     editCells(session, [{ row, column, text }]);
   const thicknessOf = ({ audited }: Session, row: number) =>
     audited.lines.find((line) => line.row === row)?.sheet?.thicknessMm;
-  const rows = ['PNL-1;Panel;1;;5052-H32;1.5', `${NUT};PNL-1;;`, 'NUT-M5-14-CS;Clinch nut M5;2;PNL-2;DC01;1.5'];
+  const rows = ['PNL-1;Panel;1;;5052-H32;1.5', `${NUT};PNL-1;;`, 'NUT-M5-15-CS;Clinch nut M5;2;PNL-2;DC01;1.5'];
 
   it('of a panel is followed by the rows that took from it, and by no other', () => {
     const after = edit(open(textFile([HEAD, ...rows])), 2, 5, '2');
@@ -225,7 +225,7 @@ describe('an edit', () => {
   });
 
   it('of a quantity or a level is followed by the pieces below it', () => {
-    const lines = ['Level;P/N;Description;Qty', '1;PNL-1;Panel;2', `2;${NUT}`, '2;NUT-M5-14-CS;Clinch nut M5;3'];
+    const lines = ['Level;P/N;Description;Qty', '1;PNL-1;Panel;2', `2;${NUT}`, '2;NUT-M5-15-CS;Clinch nut M5;3'];
     const pieces = ({ audited }: Session) => audited.lines.map(({ extendedQuantity }) => extendedQuantity);
     const before = open(textFile(lines));
     const more = edit(before, 2, 3, '5');
@@ -239,7 +239,7 @@ describe('an edit', () => {
 
   it('gives what opening the edited list would give', () => {
     const edited = edit(edit(open(textFile([HEAD, ...rows])), 2, 4, '304').session, 4, 4, '').session;
-    const [panel, nut] = ['PNL-1;Panel;1;;304;1.5', 'NUT-M5-14-CS;Clinch nut M5;2;PNL-2;;1.5'];
+    const [panel, nut] = ['PNL-1;Panel;1;;304;1.5', 'NUT-M5-15-CS;Clinch nut M5;2;PNL-2;;1.5'];
     const opened = open(textFile([HEAD, panel, rows[1] as string, nut]));
     expect(edited.audited.lines).toEqual(opened.audited.lines);
   });

@@ -13,7 +13,7 @@ function catalogueOf(name: string, rows: readonly string[]): Catalogue {
 
 const first = catalogueOf('first', [
   'NUT-M4-10-CS;5.6;M4;0.10',
-  'NUT-M4-14-CS;5.6;M4;',
+  'NUT-M4-15-CS;5.6;M4;',
   'STUD-M4-10-CS;;M4;',
   'NUT-M5-10-CS;6.85;M5;',
   'PIN-3-10;;;',
@@ -50,7 +50,7 @@ describe('the index of parts', () => {
   it('offers near misses, the likeliest first', () => {
     const names = (partNumber: string, most = 3) => parts.near(partNumber, most).map((part) => part.partNumber);
     expect(names('NUT-M4-10-CX')[0]).toBe('NUT-M4-10-CS');
-    expect(names('NUT-M4-99-CS').slice(0, 2).sort()).toEqual(['NUT-M4-10-CS', 'NUT-M4-14-CS']);
+    expect(names('NUT-M4-99-CS').slice(0, 2).sort()).toEqual(['NUT-M4-10-CS', 'NUT-M4-15-CS']);
     expect(names('NUTM510CS')).toContain('NUT-M5-10-CS');
     expect(names('NUT-M4-10-CX', 1)).toHaveLength(1);
     expect(names('QQQ')).toEqual([]);

@@ -212,7 +212,7 @@ describe.each(HOW)('a concession in a workbook (%s) that was changed since', (ho
     const place = await at(row);
     const { again, concessions, notices } = read(
       await changed(await exported(how), (book) => {
-        sheetOf(book, place.sheet).getRow(place.row).getCell(column('partNumber')).value = 'NUT-M5-14-S4';
+        sheetOf(book, place.sheet).getRow(place.row).getCell(column('partNumber')).value = 'NUT-M5-15-S4';
       }),
     );
     const one = concessions.find((concession) => concession.row === place.row);

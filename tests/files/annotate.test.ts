@@ -249,7 +249,7 @@ describe('edited cells', () => {
     const merged = oneSheet(
       row(1, 'Part number', 'Material', 'Thickness (mm)', 'Qty') +
         row(2, 'NUT-M4-10-CS', 'DC01', 1.5, 4) +
-        row(3, 'NUT-M5-14-CS', '', 1.5, 4),
+        row(3, 'NUT-M5-15-CS', '', 1.5, 4),
       { after: '<mergeCells><mergeCell ref="B2:B3"/></mergeCells>' },
     );
     expect(await refusal(merged, edited(merged, { row: 3, column: 1, text: 'DC04' }))).toContain('merged block');

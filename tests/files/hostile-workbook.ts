@@ -39,7 +39,7 @@ const TEXTS = [
   'Hole (mm)',
   'Note',
   'NUT-M4-10-CS',
-  'NUT-M5-14-CS',
+  'NUT-M5-15-CS',
   'SCREW-M4x8',
   'BP-01',
   'DC01',
