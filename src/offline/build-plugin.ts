@@ -9,7 +9,7 @@ export const SERVICE_WORKER = 'service-worker.js';
 const BESIDE = ['index.html', 'icon.svg', 'app.webmanifest'];
 
 const ICON =
-  '<svg xmlns="http://www.w3.org/2000/svg" viewBox="-6 -8 34 34"><rect x="-6" y="-8" width="34" height="34" rx="6" fill="#f6f5f1"/><path fill="#1f4e79" d="M0 9h5v6H0zM17 9h5v6h-5z"/><path fill="#1d2327" d="M7 2h8v9h2v3h-3v2H8v-2H5v-3h2z"/></svg>';
+  '<svg xmlns="http://www.w3.org/2000/svg" viewBox="-6 -8 34 34"><rect x="-6" y="-8" width="34" height="34" rx="6" fill="#f6f5f1"/><path fill="#1f4e79" d="M0 9.8h6.2v1.6l1.3.6-1.3.6V15H0zM22 9.8h-6.2v1.6l-1.3.6 1.3.6V15H22z"/><path fill="#1d2327" d="M4 3h14v6h-3v2l-1.5 1 1.5 1v2H7v-2l1.5-1L7 11v-2H4z"/></svg>';
 
 const MANIFEST = {
   name: 'Clinchsheet',

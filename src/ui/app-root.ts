@@ -180,7 +180,7 @@ export class AppRoot extends LitElement {
       <div aria-live="polite">
         ${
           update
-            ? html`<div class="work"><span>A newer version is ready; the page opens anew with it.</span>
+            ? html`<div class="work"><span>A newer version is ready. The page reloads to use it.</span>
           <button class="button" @click=${update}>Use it now</button></div>`
             : ''
         }

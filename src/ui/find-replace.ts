@@ -81,7 +81,7 @@ export class FindReplace extends LitElement {
       <output aria-live="polite">${this.#count(found.length)}</output>
       <label><input type="checkbox" .checked=${matchCase} @change=${() => this.#seek({ matchCase: !matchCase })} />Match case</label>
       <label><input type="checkbox" .checked=${wholeCell} @change=${() => this.#seek({ wholeCell: !wholeCell })} />Whole cell</label>
-      <input class="field" aria-label="Replace by" placeholder="Replace by" @input=${this.#typeBy} @keydown=${this.#replaceKey} />
+      <input class="field" aria-label="Replace with" placeholder="Replace with" @input=${this.#typeBy} @keydown=${this.#replaceKey} />
       <span class="pair">
         <button class="button" ?disabled=${isNone} @click=${this.#replaceOne}>Replace</button>
         <button class="button" ?disabled=${isNone} @click=${this.#replaceAll}>Replace all</button>

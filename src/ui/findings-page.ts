@@ -137,7 +137,7 @@ function findingsTable(rows: readonly GridRow[], { shop }: AppState): TemplateRe
   return html`<table class="findings">
     <thead><tr>
       <th scope="col" class="number row">Row</th><th scope="col" class="what">Part and sheet (${shop.units})</th><th scope="col" class="verdict-column">Verdict</th>
-      <th scope="col" class="decides">What decides it, and what else is open</th><th scope="col" class="numbers">Numbers</th><th scope="col" class="instead">Would hold instead</th><th scope="col">Rests on</th>
+      <th scope="col" class="decides">What decides it, and what else is open</th><th scope="col" class="numbers">Numbers</th><th scope="col" class="instead">Would hold instead</th><th scope="col">Source</th>
     </tr></thead>
     <tbody>${rows.map(({ line, conceded }) => (line ? findingsRow(line, conceded ?? '', shop.units) : ''))}</tbody>
   </table>`;

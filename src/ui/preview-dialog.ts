@@ -39,7 +39,7 @@ export class PreviewDialog extends LitElement {
     return html`<dialog aria-labelledby="title" @close=${() => this.commands.closeDialog()}>
       <div class="head">
         <h2 id="title">Use ${this.partNumber} on ${countRows(this.rows.length)}</h2>
-        <p>It passes every check on these rows, but for a description that speaks of the old part: that stays as the sender wrote it.</p>
+        <p>It passes every check on these rows. Only the description may still name the old part: it stays as the sender wrote it.</p>
       </div>
       <div class="body"><try-table .all=${all} .now=${now} .ticked=${ticked} @tick-rows=${this.#tick}></try-table></div>
       <footer>

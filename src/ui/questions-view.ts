@@ -138,7 +138,7 @@ export class QuestionsView extends StoreElement {
       <input class="screen" type="checkbox" .checked=${!isOut} aria-label="Ask question ${number}" title="Ask this question"
         @change=${() => this.commands.reports.toggleQuestion(question)} />
       <span class="number">${number}.</span>
-      <div><p>${text}</p>${because.length > 0 ? html`<p class="why">It matters: ${because.join('; ')}.</p>` : ''}</div>
+      <div><p>${text}</p>${because.length > 0 ? html`<p class="why">Why it matters: ${because.join('; ')}.</p>` : ''}</div>
       <div class="about">${rows.length === 1 ? 'Row' : 'Rows'} ${rowLinks(rows, this.#showRow)}${partNumbers.length > 0 ? html`<div>${partNumbers.join(', ')}</div>` : ''}</div>
     </li>`;
   }

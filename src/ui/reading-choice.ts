@@ -42,7 +42,7 @@ export class ReadingChoice extends LitElement {
       <label class="soft">read as <select class="field" aria-label="Encoding of the file" @change=${this.#encoding}>
         ${encodings.map((entry) => option(entry, encoding))}
       </select></label>
-      <label class="soft">cut at <select class="field" aria-label="Delimiter of the file" @change=${this.#delimiter}>
+      <label class="soft">columns split at <select class="field" aria-label="Delimiter of the file" @change=${this.#delimiter}>
         ${delimiters.map((entry) => option(entry, delimiter))}
       </select></label>
     `;

@@ -79,7 +79,7 @@ export class SavedLists extends LitElement {
     const shown = this.showsAll ? this.entries : this.entries.slice(0, FIRST_SHOWN);
     const more = this.entries.length - shown.length;
     return html`
-      <h2 id="title">Continue where you left off</h2>
+      <h2 id="title">Lists kept on this computer</h2>
       <ul aria-labelledby="title">${shown.map((entry) => this.#entry(entry))}</ul>
       ${more > 0 ? html`<button class="link" @click=${this.#showAll}>Show ${more} more</button>` : ''}
     `;

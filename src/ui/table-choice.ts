@@ -80,7 +80,7 @@ export class TableChoice extends LitElement {
       }
       <label for="row">Row of headings</label>
       <input id="row" class="field" type="number" min="1" step="1" .value=${isSame ? String(headerRow) : ''}
-        placeholder=${isSame ? nothing : 'found by itself'} ?required=${isSame} />
+        placeholder=${isSame ? nothing : 'found automatically'} ?required=${isSame} />
       ${this.losesEdits ? html`<p class="wide soft">Your edits are dropped.</p>` : ''}
       <div class="wide">
         <button class="button main">Read again</button>

@@ -57,7 +57,7 @@ describe.each(['light', 'dark'] as const)('nothing stands in the way, %s', (colo
     await page.locator('.ag-cell-edit-wrapper input').waitFor();
     expect(await barriers(page)).toEqual([]);
     await page.keyboard.press('Escape');
-    for (const menu of [/^Filter, hide or freeze/, /^What .* means$/]) {
+    for (const menu of [/^Filter, hide or keep in sight/, /^What .* means$/]) {
       await heading(page, 1).hover();
       await heading(page, 1).hover();
       await heading(page, 1).getByRole('button', { name: menu }).click();

@@ -45,7 +45,7 @@ describe('the catalogue', () => {
     await expect.poll(() => rows.count()).toBeLessThan(10);
     expect(new Set(await rows.locator('td:nth-child(2)').allInnerTexts())).toEqual(new Set(['clinch nut']));
     await page.getByLabel('Find a part').last().fill('no such thing');
-    await page.getByText('No part answers to this search.').waitFor();
+    await page.getByText('No part matches this search.').waitFor();
     await page.getByRole('button', { name: 'Show all 234 parts' }).click();
     await expect.poll(() => rows.count()).toBe(200);
     expect(errors).toEqual([]);

@@ -203,7 +203,7 @@ describe('find and replace', () => {
     await page.getByLabel('Match case').check();
     await expect.poll(() => count.innerText()).toBe('not found');
     await page.getByLabel('Match case').uncheck();
-    await page.getByLabel('Replace by').fill('see $&-');
+    await page.getByLabel('Replace with').fill('see $&-');
     await page.getByRole('button', { name: 'Replace', exact: true }).click();
     await expect.poll(() => cell(page, 2, 'sender-5').innerText()).toBe('see $&- 1');
     await expect.poll(() => count.innerText()).toBe('1 of 11 cells');
@@ -260,7 +260,7 @@ describe('columns', () => {
       await page.getByRole('button', { name: 'Hide column' }).click();
     }
     await openTools(page, 1);
-    await page.getByRole('button', { name: 'Freeze up to this column' }).click();
+    await page.getByRole('button', { name: 'Keep columns to here in sight' }).click();
     const frozen = page.locator('list-grid .ag-header .ag-grid-pinned-left-cells [col-id="sender-1"]');
     await frozen.waitFor();
 

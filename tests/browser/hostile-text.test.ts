@@ -134,7 +134,7 @@ describe('a list and a catalogue full of hostile texts', () => {
 
     await page.keyboard.press('Control+h');
     await page.getByLabel('Find', { exact: true }).fill('<svg onload');
-    await page.getByLabel('Replace by').fill(IMAGE);
+    await page.getByLabel('Replace with').fill(IMAGE);
     await page.getByRole('button', { name: 'Replace all' }).click();
     await expect.poll(() => cell(page, 3, `sender-${PANEL}`).innerText()).toBe(`${IMAGE}=window.ran=1>`);
     await expectHarmless(app, 'find and replace');

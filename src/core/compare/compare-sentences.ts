@@ -63,7 +63,7 @@ function withoutEffect({ orderChanged, columnsMoved, renumbered, rewritten }: Co
   return [
     ...(orderChanged ? ['The rows stand in another order.'] : []),
     ...(columnsMoved ? ['The columns stand in another order.'] : []),
-    ...(renumbered ? ['The item numbers were given anew, and are not compared.'] : []),
+    ...(renumbered ? ['The rows were renumbered; item numbers are not compared.'] : []),
     ...(rewritten.length > 0 ? [`${count(rewritten.length, 'row')} only written differently.`] : []),
   ];
 }

@@ -25,7 +25,7 @@ const ORDER_HEADINGS = [
   'Price',
   'Lead days',
   'Supplier',
-  'Look at',
+  'Check before ordering',
 ];
 /** In this order wide texts stand below wide texts of the order. */
 const LEFT_OUT_HEADINGS = ['Part number', 'Verdict', 'Row', 'Panel', 'Reason', 'Per build', 'On file'];

@@ -6,7 +6,7 @@ import { headingOf, type Question } from './questions.ts';
 import { footOf, type Report } from './report.ts';
 
 /** The column “About” tells into which column of the list an answer goes. */
-const HEADINGS = ['No.', 'Panel', 'Rows', 'Part numbers', 'Question', 'It matters', 'About', 'Answer'];
+const HEADINGS = ['No.', 'Panel', 'Rows', 'Part numbers', 'Question', 'Why it matters', 'About', 'Answer'];
 /** The empty column, counted from 1. */
 export const ANSWER_COLUMN = HEADINGS.length;
 

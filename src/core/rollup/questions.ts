@@ -113,7 +113,7 @@ function askData({ line }: RowAsk, missing: readonly string[]): string {
 
 function showQuestion({ number, rows, partNumbers, text, because }: Question): string {
   const parts = partNumbers.length > 0 ? ` (${showFirst(partNumbers, MOST_PARTS, ', ')})` : '';
-  const why = because.length > 0 ? ` It matters: ${showFirst(because, MOST_REASONS, '; ')}.` : '';
+  const why = because.length > 0 ? ` Why it matters: ${showFirst(because, MOST_REASONS, '; ')}.` : '';
   return `${number}. ${capital(nameEveryRow(rows))}${parts}: ${text}${why}`;
 }
 

@@ -14,7 +14,7 @@ const COLUMNS = [
   ['Outcome', 11],
   ['Finding', 70],
   ['Numbers', 34],
-  ['Rests on', 56],
+  ['Source', 56],
 ] as const;
 /** The columns that wrap, from the seventh on. */
 const WRAPPED_WIDTHS = [70, 34, 56] as const;

@@ -15,7 +15,7 @@ const CHOICES: Partial<Record<CatalogueField, readonly string[]>> = { kind: FAST
 const HINTS: Partial<Record<CatalogueField, string>> = {
   stocked: 'yes, no or pieces',
   hardnessMin: 'HRC 32',
-  sheetHardnessMax: 'HRB 80',
+  sheetHardnessMax: 'HRB 75',
   material: 'carbon-steel-hardened',
   thread: 'M4 or 8-32',
 };

@@ -10,8 +10,8 @@ export type ActOnColumnEvent = CustomEvent<ColumnAct>;
 const NO_FILTER: ColumnFilter = { how: 'contains', text: '' };
 const ACTS: Readonly<Record<ColumnAct, string>> = {
   hide: 'Hide column',
-  freeze: 'Freeze up to this column',
-  unfreeze: 'Unfreeze columns',
+  freeze: 'Keep columns to here in sight',
+  unfreeze: 'Let all columns scroll',
 };
 
 /**
@@ -95,7 +95,7 @@ export class ColumnMenu extends LitElement {
 
   override render() {
     const { how, text } = this.filter ?? NO_FILTER;
-    return html`<div role="dialog" tabindex="-1" aria-label=${`Filter, hide or freeze ${this.heading}`} aria-describedby=${this.about ? 'about' : nothing} @keydown=${this.#key} @focusout=${this.#leave}>
+    return html`<div role="dialog" tabindex="-1" aria-label=${`Filter, hide or keep in sight ${this.heading}`} aria-describedby=${this.about ? 'about' : nothing} @keydown=${this.#key} @focusout=${this.#leave}>
       ${this.about ? html`<p class="about" id="about">${this.about}</p>` : ''}
       <div class="filter">
         <span class="title">Show rows whose ${this.heading}</span>

@@ -56,8 +56,8 @@ function buttons(heading: string, { openTools, openMeanings, isFiltered }: Headi
   const box = document.createElement('div');
   box.className = 'buttons';
   if (openTools) {
-    const tools = menuButton('tools', `Filter, hide or freeze ${heading}`, openTools);
-    tools.title = 'Filter, hide, freeze (Alt+Up)';
+    const tools = menuButton('tools', `Filter, hide or keep in sight ${heading}`, openTools);
+    tools.title = 'Filter, hide, keep in sight (Alt+Up)';
     tools.classList.toggle('filtered', isFiltered?.() ?? false);
     render(funnel, tools);
     box.append(tools);

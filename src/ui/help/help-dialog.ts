@@ -10,7 +10,7 @@ import { KEY_MAP } from './key-map.ts';
 const VERDICTS = [
   [
     'holds',
-    'Every check on the facts that the list gives holds. Call out what the list does not say, such as hole and edge.',
+    'Everything that could be checked from the list holds. Call out what the list does not say, such as hole and edge.',
   ],
   [
     'marginal',

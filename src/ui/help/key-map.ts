@@ -58,7 +58,7 @@ export const KEY_MAP: readonly KeyGroup[] = [
     ],
   },
   {
-    title: 'In the list, else',
+    title: 'In the list, other keys',
     takenBy: 'others',
     keys: [
       { keys: 'Any letter or number', does: 'type into the cell; Enter goes down, Tab right, Escape gives up' },
@@ -68,7 +68,7 @@ export const KEY_MAP: readonly KeyGroup[] = [
       { keys: 'F6, Shift+F6', does: 'to the next part of the page: counts, list, row' },
       { keys: 'Enter on a heading', does: 'sort by it' },
       { keys: 'Alt+Down on a heading', does: 'what the column means, its unit, and which checks read it' },
-      { keys: 'Alt+Up on a heading', does: 'filter, hide or freeze the column' },
+      { keys: 'Alt+Up on a heading', does: 'filter or hide the column, or keep it in sight' },
       { keys: 'Escape', does: 'close a menu, a dialog or the bar to find' },
     ],
   },

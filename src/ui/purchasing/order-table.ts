@@ -21,7 +21,7 @@ const HEADINGS: readonly Heading[] = [
   { text: 'Per build', title: 'Pieces in one product', isNumber: true },
   { text: 'All builds', isNumber: true },
   { text: 'Spares', isNumber: true },
-  { text: 'Stock off', title: 'Pieces that the stock stated by the catalogue covers', isNumber: true },
+  { text: 'From stock', title: 'Pieces that the stock stated by the catalogue covers', isNumber: true },
   { text: 'To order', title: 'What stock does not cover', isNumber: true },
   { text: 'MOQ', title: 'Minimum order quantity', isNumber: true },
   { text: 'Pack', isNumber: true },
@@ -30,7 +30,7 @@ const HEADINGS: readonly Heading[] = [
   { text: 'Price', sort: 'price', isNumber: true },
   { text: 'Lead days', sort: 'lead', isNumber: true },
   { text: 'Supplier', sort: 'supplier' },
-  { text: 'Look at' },
+  { text: 'Check before ordering' },
 ];
 
 /** Keeps the arrows on the line of their heading's last word. */

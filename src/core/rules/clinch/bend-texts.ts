@@ -12,7 +12,7 @@ export const BEND_TEXTS: Readonly<Record<string, Text>> = {
   ...LENGTH_NOT_READ('bend distance'),
   'some-may': SOME_TEXTS['some-may'],
   clear: {
-    brief: 'Bend {bendMm}, clear from {bendMostMm:unit}',
+    brief: 'Bend {bendMm}, strictest rule {bendMostMm:unit}',
     full: `Bend at {bendMm}: clear by all sources, the widest of which, with {room}, asks {bendMostMm:unit}. ${TAKEN}`,
   },
   between: {

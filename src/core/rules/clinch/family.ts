@@ -26,7 +26,7 @@ export const family: Rule = {
     },
     silent: {
       brief: '{fastener} in {sheet}: computed only',
-      full: "The trade's table does not speak of {fastener} in {sheet}: the hardness check alone decides.",
+      full: "The trade's table does not cover {fastener} in {sheet}: the hardness check alone decides.",
     },
     'no-sheet': NO_SHEET_METAL,
     'no-metal': {

@@ -12,7 +12,7 @@ export const rim: Rule = {
   texts: {
     spoiled: {
       brief: 'Hole: “{rimWork}”',
-      full: 'The list says “{rimWork}”: that takes away the metal that fills the groove. Strike it off for this hole; punch or drill it and leave the rim as it is.',
+      full: 'The list says “{rimWork}”: that takes away the metal that fills the groove. Delete that note for this hole: punch or drill it, and leave the rim as struck.',
     },
   },
   examples: [

@@ -10,7 +10,7 @@ export const spacingTexts: Readonly<Record<string, Text>> = {
   },
   'holds-default': {
     brief: 'Spacing {spacingMm}, needs {spacingMinMm:unit}',
-    full: "Centre to centre {spacingMm}, needs {spacingMinMm:unit}: the part's own edge distance, by default of the trade, as the catalogue gives no spacing. A neighbour with a larger edge distance needs that.",
+    full: "Centre to centre {spacingMm}, needs {spacingMinMm:unit}: the part's own edge distance, as is usual in the trade where the catalogue gives no spacing. A neighbour with a larger edge distance needs that.",
   },
   close: {
     brief: 'Spacing {spacingMm}, needs {spacingMinMm:unit}',
@@ -18,7 +18,7 @@ export const spacingTexts: Readonly<Record<string, Text>> = {
   },
   'close-default': {
     brief: 'Spacing {spacingMm}, needs {spacingMinMm:unit}',
-    full: "Centre to centre {spacingMm}, needs {spacingMinMm:unit}: {shortfallMm:unit} too close. That is the part's own edge distance, by default of the trade, as the catalogue gives no spacing. Move one of the holes, or ask the maker for the part's own spacing.",
+    full: "Centre to centre {spacingMm}, needs {spacingMinMm:unit}: {shortfallMm:unit} too close. That is the part's own edge distance, as is usual in the trade where the catalogue gives no spacing. Move one of the holes, or ask the maker for the part's own spacing.",
   },
   'no-minimum': {
     brief: 'No spacing in the catalogue',

@@ -15,10 +15,10 @@ export const embrittlementTexts: Readonly<Record<string, Text>> = {
   },
   none: {
     brief: 'At {hardnessHv} HV no baking after {finish}',
-    full: 'The fastener is at least {hardnessHv} HV ({given}): {finish} asks for no baking below 320 HV.',
+    full: 'The fastener is at least {hardnessHv} HV ({given}): {finish} needs no baking below 320 HV.',
   },
   note: {
-    brief: 'At {hardnessHv} HV {finish} wants process control',
+    brief: 'At {hardnessHv} HV {finish} needs a controlled process',
     full: `The fastener is at least {hardnessHv} HV ({given}): its {finish} asks for a controlled process. ${DISAGREE}`,
   },
   assumed: {

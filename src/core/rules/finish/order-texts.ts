@@ -23,11 +23,11 @@ export const orderTexts: Readonly<Record<string, Text>> = {
     full: 'Pressed before the {finish}: the order works if the threads are masked.',
   },
   'anodised-along': {
-    brief: 'Aluminium fastener is anodised along',
+    brief: 'Aluminium fastener is anodised with the sheet',
     full: 'Pressed before {finish}: a fastener of {fastener} takes the film together with the sheet. Mask the threads, the film makes them tighter.',
   },
   'filmed-along': {
-    brief: 'Fastener takes the {finish} along',
+    brief: 'Fastener gets the {finish} with the sheet',
     full: 'Pressed before {finish}: a fastener of {fastener} takes it together with the sheet.',
   },
   attack: {

@@ -24,11 +24,11 @@ export const engagement: Rule = {
   texts: {
     enough: {
       brief: '{engagedThreads} threads engaged',
-      full: 'Screw {screw} through {matingMm:unit}{recess} engages {engagedThreads} full threads ({engagedMm:unit}); {wantedMm:unit} is wanted.',
+      full: 'Screw {screw} through {matingMm:unit}{recess} engages {engagedThreads} full threads ({engagedMm:unit}); {wantedMm:unit} is needed.',
     },
     short: {
-      brief: 'Engages {engagedMm}, wants {wantedMm:unit}',
-      full: 'Screw {screw} through {matingMm:unit}{recess} engages {engagedThreads} full threads ({engagedMm:unit}), and {wantedMm:unit} is wanted. A longer screw would cure it; a stripping test of the joint would settle this.',
+      brief: 'Engages {engagedMm}, needs {wantedMm:unit}',
+      full: 'Screw {screw} through {matingMm:unit}{recess} engages {engagedThreads} full threads ({engagedMm:unit}), and {wantedMm:unit} is needed. A longer screw would cure it; a stripping test of the joint would settle this.',
     },
     'not-reached': {
       brief: 'Screw does not reach the thread',

@@ -19,12 +19,12 @@ export const duplicate: ListRule = {
       full: 'The same part in the same sheet and hole{where} also stands in {rows}: is it meant more than once?',
     },
     descriptions: {
-      brief: 'Described otherwise in {otherRows}',
-      full: 'The same part number is described otherwise elsewhere, {others}: is it one part?',
+      brief: 'Described differently in {otherRows}',
+      full: 'The same part number is described differently elsewhere, {others}: is it one part?',
     },
     both: {
-      brief: 'Same as {rows}, described otherwise in {otherRows}',
-      full: 'The same part in the same sheet and hole{where} also stands in {rows}, and the same part number is described otherwise, {others}: is it one part, and is it meant more than once?',
+      brief: 'Same as {rows}, described differently in {otherRows}',
+      full: 'The same part in the same sheet and hole{where} also stands in {rows}, and the same part number is described differently, {others}: is it one part, and is it meant more than once?',
     },
   },
   examples: [

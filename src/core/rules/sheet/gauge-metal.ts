@@ -28,11 +28,11 @@ export const gaugeMetal: Rule = {
     own: { brief: 'No gauge of another metal', full: '“{text}” is not the gauge thickness of another metal.' },
     other: {
       brief: '“{text}” is {gauge} ga of {other}',
-      full: '“{text}” in {metal} equals {gauge} gauge of {other}; {gauge} gauge of {metal} is {inch} in ({gaugeMm:unit}). Is it the metal or the thickness that is meant otherwise? A measured thickness would settle this.',
+      full: '“{text}” in {metal} equals {gauge} gauge of {other}; {gauge} gauge of {metal} is {inch} in ({gaugeMm:unit}). Which is wrong, the metal or the thickness? A measured thickness would settle this.',
     },
     'other-only': {
       brief: '“{text}” is {gauge} ga of {other}',
-      full: '“{text}” in {metal} equals {gauge} gauge of {other}, and {metal} has no such gauge. Is it the metal or the thickness that is meant otherwise? A measured thickness would settle this.',
+      full: '“{text}” in {metal} equals {gauge} gauge of {other}, and {metal} has no such gauge. Which is wrong, the metal or the thickness? A measured thickness would settle this.',
     },
   },
   examples: [
