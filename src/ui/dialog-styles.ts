@@ -29,7 +29,8 @@ export const dialogStyles = css`
   .body {
     flex: 1;
     min-height: 0;
-    padding: 0 20px;
+    /* Room for the ring of a field that has the focus. */
+    padding: 4px 20px 0;
     overflow: auto;
   }
   footer {

@@ -19,10 +19,12 @@ const SCREENS: Readonly<Record<string, ((page: Page) => Promise<void>) | null>> 
   list: async () => {},
   row: (page) => cell(page, 9, 'verdict').click(),
   overview: (page) => page.getByRole('button', { name: 'Overview' }).click(),
-  filter: (page) =>
-    heading(page, 1)
+  filter: async (page) => {
+    await heading(page, 1).hover();
+    await heading(page, 1)
       .getByRole('button', { name: /^Filter, hide/ })
-      .click(),
+      .click();
+  },
   meaning: (page) =>
     heading(page, 1)
       .getByRole('button', { name: /^What .* means$/ })
