@@ -114,7 +114,7 @@ describe('revision B against revision A', () => {
     expect(await rowsIn(page, 'moved')).toEqual(rows(comparison.moved));
     expect(await rowsIn(page, 'rewritten')).toEqual(rows(comparison.rewritten));
     const words = (kind: string) => table(page, kind).innerText();
-    expect(await words('wrong')).toContain('Sheet 1.22, needs 1.40 mm');
+    expect(await words('wrong')).toContain('Sheet 1.22, needs 1.50 mm');
     expect(await words('changed')).toMatch(/Gauge\/Thk: \.060 → \.048\s+holds →\s+fails/);
     expect(await words('moved')).toContain('RC-01 → RC-01B');
     expect(await words('quantities')).toMatch(/NUT-M3-10-CS\s+14\s+18\s+\+4/);

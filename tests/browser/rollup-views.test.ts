@@ -395,7 +395,7 @@ describe('on paper', () => {
     expect(open.length).toBeGreaterThan(0);
     for (const { decidedBy } of open) expect(printed.text).toContain(squeeze(decidedBy?.text ?? 'no decision'));
     for (const words of [DEMO_WORDS, ...SAFETY_WORDS]) expect(printed.text).toContain(squeeze(words));
-    expect(printed.headings('Restson')).toBeGreaterThan(1);
+    expect(printed.headings('Source')).toBeGreaterThan(1);
     expect(printed.cut).toEqual([]);
     // Once it is on paper the page goes away by itself.
     await page.locator('list-view').waitFor();
