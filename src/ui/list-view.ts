@@ -85,15 +85,6 @@ export class ListView extends StoreElement {
         color: var(--soft);
         font-size: var(--small);
       }
-      .none {
-        position: absolute;
-        top: 45%;
-        left: 0;
-        width: 60%;
-        color: var(--soft);
-        text-align: center;
-        pointer-events: none;
-      }
       @media (max-width: 1099px) {
         .panel {
           position: absolute;
