@@ -21,7 +21,7 @@ export function planChangesSheet(name: string, list: AuditedList, changes: reado
 }
 
 function* planRows(changes: readonly ChangeRecord[]): Generator<PlannedRow> {
-  yield headingRow(CHANGE_HEADINGS);
+  yield headingRow(CHANGE_HEADINGS, WIDTHS);
   for (const change of changes) for (const detail of change.details) yield planDetail(change, detail);
 }
 

@@ -27,7 +27,7 @@ export function planConcessionsSheet(name: string, list: AuditedList, concession
 
 function* planRows(list: AuditedList, concessions: readonly Concession[]): Generator<PlannedRow> {
   const lines = new Map(list.lines.map((line) => [line.row, line]));
-  yield headingRow(CONCESSION_HEADINGS);
+  yield headingRow(CONCESSION_HEADINGS, WIDTHS);
   for (const concession of concessions) yield planConcession(list, lines.get(concession.row) ?? null, concession);
   if (concessions.length === 0) yield { cells: [{ value: 'None is left.', style: BODY }] };
 }

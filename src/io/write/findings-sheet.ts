@@ -35,7 +35,10 @@ export function planFindingsSheet(name: string, list: AuditedList, mostRows: num
 
 function* planRows(list: AuditedList, { isChosen, leftOut }: ChosenFindings): Generator<PlannedRow> {
   const worded = wordsOnce(list);
-  yield headingRow(COLUMNS.map(([heading]) => heading));
+  yield headingRow(
+    COLUMNS.map(([heading]) => heading),
+    COLUMNS.map(([, width]) => width),
+  );
   for (const line of list.lines) {
     const start = startOf(line);
     for (const finding of line.findings) if (isChosen(finding)) yield planFinding(start, finding, worded(finding));

@@ -1,7 +1,17 @@
 import type { AuditedList } from '../../core/model/audited.ts';
 import type { Column } from '../../core/model/list.ts';
 import { decidingNote, MOST_NOTES, noteOnNotes } from './deciding-note.ts';
-import { footerOf, headingRow, heightFor, OWN_HEADING, textCell, WORDS, withFormat, wordsUnder } from './look.ts';
+import {
+  footerOf,
+  headingHeight,
+  headingRow,
+  heightFor,
+  OWN_HEADING,
+  textCell,
+  WORDS,
+  withFormat,
+  wordsUnder,
+} from './look.ts';
 import { holdsNumbers } from './number-roles.ts';
 import { bodyOf, type ListRow, listRows, type OwnColumn } from './own-columns.ts';
 import type { PlannedCell, PlannedRow, SheetPlan } from './sheet-plan.ts';
@@ -14,27 +24,36 @@ const WIDEST = 40;
 export function planListSheet(name: string, list: AuditedList, own: readonly OwnColumn[]): SheetPlan {
   const rows = listRows(list);
   const headings = headingsOf(list, rows);
+  const widths = [...widthsOf(headings, rows), ...own.map(({ width }) => width)];
   return {
     name,
-    widths: [...widthsOf(headings, rows), ...own.map(({ width }) => width)],
+    widths,
     isFrozen: true,
     filter: { rows: rows.length + 1, columns: headings.length + own.length },
     footer: footerOf(list),
     size: rows.length,
-    rows: () => planRows(list, rows, headings, own),
+    rows: () => planRows(list, rows, { headings, widths, own }),
   };
+}
+
+interface Table {
+  readonly headings: readonly string[];
+  readonly widths: readonly number[];
+  readonly own: readonly OwnColumn[];
 }
 
 function* planRows(
   list: AuditedList,
   rows: readonly ListRow[],
-  headings: readonly string[],
-  own: readonly OwnColumn[],
+  { headings, widths, own }: Table,
 ): Generator<PlannedRow> {
   const byIndex = new Map(list.columns.map((column) => [column.index, column]));
   const columns = headings.map((_, at) => byIndex.get(at));
   const onNotes = noteOnNotes(list);
-  yield { cells: [...headingRow(headings).cells, ...own.map((column) => ownHeading(column, onNotes))] };
+  yield {
+    cells: [...headingRow(headings, widths).cells, ...own.map((column) => ownHeading(column, onNotes))],
+    height: headingHeight([...headings, ...own.map(({ heading }) => heading)], widths),
+  };
   let notes = 0;
   for (const row of rows) {
     const noted = row.line && notes < MOST_NOTES ? decidingNote(row.line, list) : null;

@@ -6,6 +6,8 @@ import type { Style } from './style.ts';
 
 const QUIET = 'FF7A8288';
 const LINE_HEIGHT = 14;
+/** Of bold words, mostly long ones, this share goes into the same width. */
+const BOLD_FITS = 0.8;
 
 /** Cells of rows. */
 export const BODY: Style = { top: true };
@@ -39,9 +41,14 @@ export function outcomeCell(outcome: Outcome): PlannedCell {
   return OUTCOME_CELLS[outcome];
 }
 
-/** The row of headings. */
-export function headingRow(headings: readonly string[]): PlannedRow {
-  return { cells: headings.map((value) => ({ value, style: HEADING })) };
+/** The row of headings over columns of these widths, as tall as they need. */
+export function headingRow(headings: readonly string[], widths: readonly number[]): PlannedRow {
+  return { cells: headings.map((value) => ({ value, style: HEADING })), height: headingHeight(headings, widths) };
+}
+
+/** Height in points of a row of headings. */
+export function headingHeight(headings: readonly string[], widths: readonly number[]): number {
+  return heightFor(headings.map((heading, at) => [heading, (widths[at] ?? 1) * BOLD_FITS]));
 }
 
 /** A text; one that begins like a formula is marked as text, so that a later edit does not bring it to life. */

@@ -45,7 +45,7 @@ export function ownColumns(
 ): readonly OwnColumn[] {
   const columns = [
     { heading: 'Row in file', width: 7, wraps: false, of: ({ row, line }: ListRow) => numberCell(row, bodyOf(line)) },
-    { heading: 'Verdict', width: 12, wraps: false, of: verdictCell },
+    { heading: 'Verdict', width: 20, wraps: false, of: verdictCell },
     hasConceded ? textColumn(CONCEDED, 30, ({ row }) => conceded.get(row) ?? '') : null,
     textColumn('What decides it', 40, describeDecision),
     textColumn('Sheet understood', 30, (line) => describeSheet(line, units)),

@@ -1,6 +1,6 @@
 import type { AuditedList } from '../../core/model/audited.ts';
 import type { Report, ReportBlock, ReportCell } from '../../core/rollup/report.ts';
-import { BODY, footerOf, heightFor, OWN_HEADING, textCell, WORDS, WRAPPED } from './look.ts';
+import { BODY, footerOf, headingHeight, heightFor, OWN_HEADING, textCell, WORDS, WRAPPED } from './look.ts';
 import type { PlannedCell, PlannedRow, SheetPlan } from './sheet-plan.ts';
 import type { Style } from './style.ts';
 
@@ -62,12 +62,7 @@ function* planBlock(
 }
 
 function planHeadings(headings: readonly string[], widths: readonly number[]): PlannedRow {
-  // Bold words fill a line sooner, and break at spaces only.
-  const lines = headings.map((text, index): [string, number] => [
-    text.length + 1 > (widths[index] ?? WIDEST) ? text.replaceAll(' ', '\n') : text,
-    WIDEST,
-  ]);
-  return { cells: headings.map((value) => ({ value, style: OWN_HEADING })), height: heightFor(lines) };
+  return { cells: headings.map((value) => ({ value, style: OWN_HEADING })), height: headingHeight(headings, widths) };
 }
 
 function planRow(cells: readonly ReportCell[], widths: readonly number[]): PlannedRow {
