@@ -1,3 +1,4 @@
+import { plainFinding } from '../core/engine/say-finding.ts';
 import { firstAlike } from '../core/intake/read-line.ts';
 import type { AuditedLine } from '../core/model/audited.ts';
 import type { Finding } from '../core/model/finding.ts';
@@ -139,7 +140,7 @@ class Packer {
     const packed = {
       texts: this.#texts.takeFresh(),
       things: this.#things.takeFresh(),
-      findings: this.#findings.takeFresh(),
+      findings: this.#findings.takeFresh().map(plainFinding),
       findingLists: lists.map((list) => list.map((finding) => this.#findings.numberOf(finding))),
       rows: Int32Array.from(this.#rows),
       extendedQuantities: this.#extendedQuantities,

@@ -9,6 +9,7 @@ import {
   type JudgedList,
   judgeList,
   piecesInProduct,
+  seekRemedies,
 } from '../core/engine/audit-list.ts';
 import type { JudgedRow } from '../core/engine/judge-rows.ts';
 import { buildList, type ListOptions } from '../core/intake/build-list.ts';
@@ -132,8 +133,14 @@ function lastOfEach(edits: readonly CellEdit[]): readonly CellEdit[] {
   return [...new Map(edits.map((edit) => [`${edit.row} ${edit.column}`, edit])).values()];
 }
 
+/** Share of the work that is done when all rows are judged; remedies are the rest. */
+const JUDGING = 0.5;
+
 function judge(list: HardwareList, catalogues: readonly Catalogue[], shop: ShopSettings, onProgress: Progress): Audit {
-  return auditJudged(judgeList(list, createBasis(catalogues, shop), { onProgress }));
+  const judged = judgeList(list, createBasis(catalogues, shop), { onProgress: (share) => onProgress(share * JUDGING) });
+  const audit = auditJudged(judged);
+  seekRemedies(audit.audited.lines, { onProgress: (share) => onProgress(JUDGING + share * (1 - JUDGING)) });
+  return audit;
 }
 
 /** Judges the touched rows anew, and those that take another sheet or other pieces with them; keeps the rest. */

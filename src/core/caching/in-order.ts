@@ -12,6 +12,11 @@ export function itemOfRow<Item extends InRow>(items: readonly Item[], row: numbe
   return items[placeOfRow(items, row, rowOfItem)];
 }
 
+/** The same for things that stand in a row in another way. */
+export function itemBy<Item>(items: readonly Item[], row: number, rowOf: RowOf<Item>): Item | undefined {
+  return items[placeOfRow(items, row, rowOf)];
+}
+
 /**
  * Items with some put in place of those of their rows, added, or left out where null stands for a row. All are in the order of their
  * rows, and so is what comes out; items that stay are hardly looked at.

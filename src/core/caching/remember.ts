@@ -3,6 +3,15 @@ import { createNumbers, numberTuples, type TupleNumbers } from './numbers.ts';
 /** Texts that are kept by a reader that lives as long as the program; enough for the different words of one long list. */
 const MOST = 10_000;
 
+/** A value that is made when it is first asked for. */
+export function once<T extends object>(make: () => T): () => T {
+  let made: T | undefined;
+  return () => {
+    made ??= make();
+    return made;
+  };
+}
+
 /** A pure function of a text, worked out once for each text while it lives: for the cells of one list. With `most` texts kept it starts anew. */
 export function rememberText<T>(read: (text: string) => T, most = Number.POSITIVE_INFINITY): (text: string) => T {
   const known = new Map<string, T>();
@@ -35,6 +44,12 @@ export function rememberTexts<Texts extends readonly string[], T>(
     if (at === known.length) known.push(read(...texts));
     return known[at] as T;
   };
+}
+
+/** A pure function of two objects that never change, worked out once for each two while they live. */
+export function rememberForTwo<A extends object, B extends object, T>(read: (a: A, b: B) => T): (a: A, b: B) => T {
+  const readWith = rememberFor((a: A) => rememberFor((b: B) => read(a, b)));
+  return (a, b) => readWith(a)(b);
 }
 
 /** A pure function of an object that never changes, worked out once for each while it lives. */

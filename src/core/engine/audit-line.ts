@@ -1,7 +1,8 @@
 import type { Finding, Judgement } from '../model/finding.ts';
-import { type Outcome, type Verdict, worstOf } from '../model/outcome.ts';
+import { type Verdict, worstOf } from '../model/outcome.ts';
 import type { ListRule, Rule, RuleCard, Subject } from '../rules/rule.ts';
 import { fillText } from '../say/fill.ts';
+import { sayFinding } from './say-finding.ts';
 
 const BROKEN_SAYS = 'broken';
 /** Said of a rule that broke; the row is then unknown and the run goes on. */
@@ -41,7 +42,7 @@ export function holdsAlone(subject: Subject, rule: ListRule): boolean {
 export function runRule(rule: Rule, subject: Subject): Finding | null {
   try {
     const judgement = rule.check(subject);
-    return judgement && toFinding(rule, judgement, subject);
+    return judgement && sayFinding(rule, judgement, subject.shop.units);
   } catch (error) {
     return brokenFinding(rule, error);
   }
@@ -51,13 +52,12 @@ export function runRule(rule: Rule, subject: Subject): Finding | null {
 export function listFindings(rule: ListRule, subjects: readonly Subject[]): (subject: Subject) => Finding | undefined {
   try {
     const judgements = rule.checkList(subjects);
-    const made = new Map<Judgement, Finding>();
-    for (const [subject, judgement] of judgements) {
-      if (!made.has(judgement)) made.set(judgement, toFinding(rule, judgement, subject));
-    }
+    const units = subjects[0]?.shop.units ?? 'mm';
+    const said = new Map<Judgement, Finding>();
+    for (const judgement of judgements.different) said.set(judgement, sayFinding(rule, judgement, units));
     return (subject) => {
       const judgement = judgements.get(subject);
-      return judgement && made.get(judgement);
+      return judgement && said.get(judgement);
     };
   } catch (error) {
     const finding = brokenFinding(rule, error);
@@ -95,30 +95,4 @@ export function decide(findings: readonly Finding[]): {
   const verdict = worstOf(findings.map((finding) => finding.outcome));
   const decidedBy = verdict === 'holds' ? null : (findings.find(({ outcome }) => outcome === verdict) ?? null);
   return { verdict, decidedBy };
-}
-
-function toFinding(rule: RuleCard, judgement: Judgement, subject: Subject): Finding {
-  const text = rule.texts[judgement.says];
-  if (!text) throw new Error(`no text “${judgement.says}”`);
-  const values = judgement.values ?? {};
-  const words = judgement.words ?? {};
-  refuseNonNumbers(values);
-  const { brief, full } = fillText(text, values, words, subject.shop.units);
-  return {
-    rule: rule.id,
-    outcome: judgement.outcome satisfies Outcome,
-    says: judgement.says,
-    brief,
-    text: full,
-    values,
-    words,
-    cites: judgement.cites ?? [],
-    ...(judgement.fix ? { fix: judgement.fix } : {}),
-  };
-}
-
-/** A number that is none must not slip past a comparison unseen. */
-function refuseNonNumbers(values: Readonly<Record<string, number>>): void {
-  const wrong = Object.entries(values).find(([, value]) => !Number.isFinite(value));
-  if (wrong) throw new Error(`${wrong[0]} is not a number`);
 }

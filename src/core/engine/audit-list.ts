@@ -3,7 +3,7 @@ import type { AuditedLine, AuditedList, Totals } from '../model/audited.ts';
 import type { Line } from '../model/line.ts';
 import type { HardwareList, OtherRow } from '../model/list.ts';
 import type { Subject } from '../rules/rule.ts';
-import { auditedLines } from './audited-lines.ts';
+import { auditedLines, auditedLinesAgain } from './audited-lines.ts';
 import type { Basis } from './basis.ts';
 import { conflictNotices } from './conflict-notices.ts';
 import { createRowJudge, type JudgedRow, type RowJudge } from './judge-rows.ts';
@@ -67,13 +67,25 @@ export function auditJudged(judged: JudgedList): Audit {
   return { judged, together, audited: show(judged, auditedLines(judged, together)) };
 }
 
+/** Seeks the remedies of all rows now, for whoever wants to see how it goes on; each is sought when first asked for otherwise. */
+export function seekRemedies(lines: readonly AuditedLine[], watch: Watch): void {
+  lines.forEach((line, index) => {
+    if (index % ROWS_BETWEEN_REPORTS === 0) report(index / lines.length, watch);
+    seek(line);
+  });
+}
+
+/** To ask for them is to have them sought. */
+const seek = ({ remedies }: AuditedLine) => remedies;
+
 /** The same after some rows were judged anew; what nothing has changed for comes out as the same object. */
 export function auditAgain(before: Audit, judged: JudgedList): Audit {
   const touched = new Set<Subject>();
   const all = () => judged.rows.map(({ subject }) => subject);
   const changed = changedRows(before.judged.rows, judged.rows);
   const together = judgeTogetherAgain(before.together, changed, all, touched);
-  return { judged, together, audited: show(judged, auditedLines(judged, together, { audit: before, touched })) };
+  const lines = auditedLinesAgain(before.audited.lines, judged, together, { ...changed, touched });
+  return { judged, together, audited: show(judged, lines) };
 }
 
 export function toAuditedList(judged: JudgedList): AuditedList {
@@ -86,13 +98,12 @@ function changedRows(before: readonly JudgedRow[], after: readonly JudgedRow[]):
   const gone: Subject[] = [];
   const come: Subject[] = [];
   for (let was = 0, is = 0; was < before.length || is < after.length; ) {
-    const [former, now] = [before[was], after[is]];
-    const isGone = former && former !== now && rowOf(former) <= rowOf(now);
-    const isCome = now && former !== now && rowOf(now) <= rowOf(former);
-    if (isGone) gone.push(former.subject);
-    if (isCome) come.push(now.subject);
-    if (former === now || isGone) was += 1;
-    if (former === now || isCome) is += 1;
+    const former = before[was];
+    const now = after[is];
+    if (former === now || rowOf(former) <= rowOf(now)) was += 1;
+    if (former === now || rowOf(now) <= rowOf(former)) is += 1;
+    if (former && former !== now && rowOf(former) <= rowOf(now)) gone.push(former.subject);
+    if (now && former !== now && rowOf(now) <= rowOf(former)) come.push(now.subject);
   }
   return { gone, come };
 }

@@ -1,57 +1,53 @@
+import { exchangeRows, itemBy, itemOfRow } from '../caching/in-order.ts';
 import type { AuditedLine } from '../model/audited.ts';
 import type { Finding } from '../model/finding.ts';
 import type { Subject } from '../rules/rule.ts';
 import { decide } from './audit-line.ts';
-import type { Audit, JudgedList } from './audit-list.ts';
+import type { JudgedList } from './audit-list.ts';
+import { type AllSaid, AuditedRow } from './audited-row.ts';
 import type { JudgedRow } from './judge-rows.ts';
-import { findingsOf, type Together } from './together.ts';
+import { type ChangedRows, findingsOf, type Together } from './together.ts';
 
-/** What all the rules say of a row. */
-type AllSaid = Pick<AuditedLine, 'findings' | 'verdict' | 'decidedBy'>;
+/** Every fastener row with what the rules over the whole list add to it. */
+export function auditedLines(judged: JudgedList, together: Together): readonly AuditedLine[] {
+  const audit = createLineAudit(together);
+  return judged.rows.map((row) => audit(row));
+}
 
-/** A list as judged before, and the rows for which that may no longer be so. */
-export interface Before {
-  readonly audit: Audit;
+/** What has changed since a list was judged: rows, and those of which the rules over the whole list may say something else now. */
+export interface Changes extends ChangedRows {
   readonly touched: ReadonlySet<Subject>;
 }
 
-/** Every fastener row with what the rules over the whole list add to it; the same object where nothing has changed. */
-export function auditedLines({ list, rows }: JudgedList, together: Together, before?: Before): readonly AuditedLine[] {
-  const formerOf = createFormerFinder(before?.audit);
-  const join = createJoin();
-  return rows.map((row) => {
-    const { line } = row.subject;
-    const former = formerOf(row);
-    if (former && !before?.touched.has(row.subject)) return former;
-    const added = findingsOf(together, row.subject);
-    const extendedQuantity = list.relations.extended.get(line.row) ?? null;
-    if (former && former.extendedQuantity === extendedQuantity && isSaid(former, row, added)) return former;
-    const { findings, verdict, decidedBy } = join(row.judged, added);
-    const { fastener, sheet, requires, remedies } = row.judged;
-    return {
-      row: line.row,
-      line,
-      verdict,
-      decidedBy,
-      findings,
-      fastener,
-      sheet,
-      requires,
-      quantity: line.quantity.value,
-      extendedQuantity,
-      remedies,
-    };
-  });
+/** The lines of before with those that have changed in place of theirs; a line that says the same stays the same object. */
+export function auditedLinesAgain(
+  before: readonly AuditedLine[],
+  judged: JudgedList,
+  together: Together,
+  { gone, come, touched }: Changes,
+): readonly AuditedLine[] {
+  const audit = createLineAudit(together);
+  const isNew = new Set(come);
+  const lines = new Map<number, AuditedLine | null>(gone.map(({ line }) => [line.row, null]));
+  for (const subject of new Set([...touched, ...come])) {
+    const { row } = subject.line;
+    const judgedRow = itemBy(judged.rows, row, rowOfJudged);
+    const former = isNew.has(subject) ? undefined : itemOfRow(before, row);
+    const line = judgedRow && audit(judgedRow, former);
+    if (line && line !== former) lines.set(row, line);
+  }
+  return exchangeRows(before, lines);
 }
 
-/** What came of a judged row before; rows are asked for in file order. Undefined: it was not judged as it is. */
-function createFormerFinder(before?: Audit): (row: JudgedRow) => AuditedLine | undefined {
-  const rows = before?.judged.rows ?? [];
-  let at = 0;
-  return (row) => {
-    const number = row.subject.line.row;
-    while ((rows[at]?.subject.line.row ?? Infinity) < number) at += 1;
-    return rows[at] === row ? before?.audited.lines[at] : undefined;
+const rowOfJudged = ({ subject }: JudgedRow) => subject.line.row;
+
+/** Puts together what is said of a row; `former` comes out where it says just that. */
+function createLineAudit(together: Together): (row: JudgedRow, former?: AuditedLine) => AuditedLine {
+  const join = createJoin();
+  return (row, former) => {
+    const added = findingsOf(together, row.subject);
+    if (former?.extendedQuantity === row.subject.pieces && isSaid(former, row, added)) return former;
+    return new AuditedRow(row, join(row.judged, added));
   };
 }
 
@@ -77,18 +73,24 @@ interface Joined {
 /** Adds findings to what a row says by itself; the same findings said give the same object, for rows that say the same. */
 function createJoin(): (own: AllSaid, added: readonly Finding[]) => AllSaid {
   const known = new Map<AllSaid, Joined>();
-  const withNone = (said: AllSaid): Joined => ({ said, more: new Map() });
   return (own, added) => {
     if (added.length === 0) return own;
-    let joined = known.get(own) ?? withNone(own);
-    known.set(own, joined);
+    let joined = stepTo(known, own, () => own);
     for (const finding of added) {
-      const next = joined.more.get(finding) ?? withNone(join(joined.said, finding));
-      joined.more.set(finding, next);
-      joined = next;
+      const { said, more } = joined;
+      joined = stepTo(more, finding, () => join(said, finding));
     }
     return joined.said;
   };
+}
+
+function stepTo<Key>(steps: Map<Key, Joined>, key: Key, say: () => AllSaid): Joined {
+  let next = steps.get(key);
+  if (!next) {
+    next = { said: say(), more: new Map() };
+    steps.set(key, next);
+  }
+  return next;
 }
 
 function join({ findings: before }: AllSaid, finding: Finding): AllSaid {

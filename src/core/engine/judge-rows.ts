@@ -1,4 +1,5 @@
 import { numberTuples } from '../caching/numbers.ts';
+import { once } from '../caching/remember.ts';
 import { firstAlike } from '../intake/read-line.ts';
 import type { FastenerSummary, Remedy, Requirement, SheetSummary } from '../model/audited.ts';
 import type { Finding } from '../model/finding.ts';
@@ -19,7 +20,8 @@ export interface Judged {
   readonly findings: readonly Finding[];
   readonly verdict: Verdict;
   readonly decidedBy: Finding | null;
-  readonly remedies: readonly Remedy[];
+  /** Sought when first asked for: they take far longer than judging does. */
+  readonly remedies: () => readonly Remedy[];
   readonly fastener: FastenerSummary | null;
   readonly sheet: SheetSummary | null;
   readonly requires: Requirement | null;
@@ -40,7 +42,7 @@ const MOST = 500_000;
 /**
  * A judge for the rows of one list. Rows that say the same (`firstAlike`) and count the same are seen to be so at a glance. Of others,
  * those that are the same in everything that rules read are judged once, and each group of rules that looks at the same is asked once
- * for rows that are the same in that. Remedies are sought where not all holds.
+ * for rows that are the same in that. Remedies are there to be sought where not all holds.
  */
 export function createRowJudge(basis: Basis): RowJudge {
   let share = createShare(basis);
@@ -59,7 +61,7 @@ function createShare(basis: Basis): { readonly judge: RowJudge; readonly size: (
   const sheetOf = shareBy(['material', 'thickness'], summariseSheet);
   const trialIn = createPartTrials();
   const remediesOf = shareBy(OF_REMEDIES, (subject: Subject, findings: readonly Finding[], numbers: AspectNumbers) =>
-    basis.findRemedies ? basis.findRemedies(subject, findings, trialIn(numbers)) : [],
+    once(() => basis.findRemedies?.(subject, findings, trialIn(numbers)) ?? NO_REMEDIES),
   );
   const known: Judged[] = [];
   const numberOf = numberTuples(ASPECTS.length);
@@ -87,7 +89,7 @@ function createShare(basis: Basis): { readonly judge: RowJudge; readonly size: (
       findings,
       verdict,
       decidedBy,
-      remedies: verdict === 'holds' ? [] : remediesOf(numbers, subject, findings, numbers),
+      remedies: verdict === 'holds' ? noRemedies : remediesOf(numbers, subject, findings, numbers),
       fastener: fastenerOf(numbers, subject),
       sheet: sheetOf(numbers, subject),
       requires: requirementOf(numbers, subject),
@@ -101,33 +103,45 @@ function subjectLike({ pieces, fastener, near, fitting, metals, sheets, shop }: 
   return { line, pieces, fastener, near, fitting, metals, sheets, shop };
 }
 
+const NO_REMEDIES: readonly Remedy[] = [];
+const noRemedies = () => NO_REMEDIES;
+
 /** A substitute is pressed into the same sheet and counted alike; words about the listed part say nothing of it. */
 const OF_REMEDIES: readonly Aspect[] = ASPECTS.filter((aspect) => aspect !== 'words' && aspect !== 'quantity');
-const GROUPS = groupRules(rules);
-/** Where among the groups, and within its group, each rule stands. */
-const PLACES = rules.map((rule) => {
-  const group = GROUPS.findIndex((one) => one.rules.includes(rule));
-  return { group, at: GROUPS[group]?.rules.indexOf(rule) ?? 0 };
-});
 
 /** Quantities differ where all else repeats: what does not look at them is put together first. */
 const BUT_QUANTITY: readonly Aspect[] = ASPECTS.filter((aspect) => aspect !== 'quantity');
+const GROUPS = groupRules(rules);
+const isCounted = ({ aspects }: RuleGroup) => aspects.includes('quantity');
+const COUNTED = GROUPS.filter(isCounted);
+const UNCOUNTED = GROUPS.filter((group) => !isCounted(group));
 
 function createFindingsFinder(): (subject: Subject, numbers: AspectNumbers) => readonly Finding[] {
-  const runs = GROUPS.map(({ aspects, rules: own }: RuleGroup) =>
-    shareBy(aspects, (subject: Subject) => own.map((rule: Rule) => runRule(rule, subject))),
-  );
-  const saidUncounted = shareBy(BUT_QUANTITY, (subject: Subject, numbers: AspectNumbers) =>
-    runs.map((run, group) => (GROUPS[group]?.aspects.includes('quantity') ? null : run(numbers, subject))),
-  );
+  const uncounted = shareBy(BUT_QUANTITY, createPlacer(UNCOUNTED));
+  const counted = createPlacer(COUNTED);
   return (subject, numbers) => {
-    const said = saidUncounted(numbers, subject, numbers);
-    const findings: Finding[] = [];
-    for (const { group, at } of PLACES) {
-      const finding = (said[group] ?? runs[group]?.(numbers, subject))?.[at];
-      if (finding) findings.push(finding);
+    const placed = [...uncounted(numbers, subject, numbers)];
+    for (const [place, finding] of counted(subject, numbers).entries()) if (finding) placed[place] = finding;
+    return placed.filter((finding) => finding !== null);
+  };
+}
+
+/** What rules say of a row, each at the place where it stands among all of them; null where one says nothing. */
+type Placed = readonly (Finding | null)[];
+
+/** Asks groups of rules, each once for rows that are the same in what it looks at. */
+function createPlacer(groups: readonly RuleGroup[]): (subject: Subject, numbers: AspectNumbers) => Placed {
+  const runs = groups.map(({ aspects, rules: own }) => {
+    const run = shareBy(aspects, (subject: Subject) => own.map((rule: Rule) => runRule(rule, subject)));
+    return { run, places: own.map((rule) => rules.indexOf(rule)) };
+  });
+  return (subject, numbers) => {
+    const placed = new Array<Finding | null>(rules.length).fill(null);
+    for (const { run, places } of runs) {
+      const said = run(numbers, subject);
+      for (let at = 0; at < places.length; at++) placed[places[at]!] = said[at]!;
     }
-    return findings;
+    return placed;
   };
 }
 

@@ -1,4 +1,5 @@
 import { Pairs } from '../caching/pairs.ts';
+import { rememberFor } from '../caching/remember.ts';
 import { ounceThickness } from '../calc/copper-ounces.ts';
 import { gaugeThickness } from '../calc/gauge.ts';
 import { type OrderedSheet, thinnest } from '../calc/thinnest.ts';
@@ -72,10 +73,15 @@ export function subjectFor(
   return { line, pieces, fastener, near, fitting: [], metals: metalsOf(fastener), sheets: sheetsOf(line, shop), shop };
 }
 
-/** What a part may be made of, by the catalogue's words. */
+/** What a part may be made of, by the catalogue's words: the same object for the same part. */
 export function metalsOf(fastener: Fastener | null): Subject['metals'] {
-  return (fastener?.material.candidates ?? []).flatMap((id) => findFastenerMaterial(id) ?? []);
+  return fastener ? metalsNamed(fastener) : NO_METALS;
 }
+
+const NO_METALS: Subject['metals'] = [];
+const metalsNamed = rememberFor(({ material }: Fastener): Subject['metals'] =>
+  material.candidates.flatMap((id) => findFastenerMaterial(id) ?? []),
+);
 
 function nearMisses(partNumber: string, parts: PartIndex): readonly string[] {
   return partNumber.trim() === '' ? [] : parts.near(partNumber, NEAR_MISSES).map((part) => part.partNumber);

@@ -6,6 +6,7 @@ import type { Outcome } from '../model/outcome.ts';
 import type { AlloyEntry } from '../model/sheet.ts';
 import type { ShopSettings } from '../model/shop.ts';
 import type { FastenerMaterialEntry } from '../reference/fastener-materials.ts';
+import type { Judgements } from './judgements.ts';
 
 /** The sheet of a row, for one of the metals that its words could mean. */
 export interface Sheet {
@@ -103,6 +104,6 @@ export interface ListRule extends RuleCard {
    * has only the groups judged again that it touches.
    */
   groupOf(subject: Subject): string | null;
-  /** Judgements by row; rows of which there is nothing to say are left out. */
-  checkList(subjects: readonly Subject[]): ReadonlyMap<Subject, Judgement>;
+  /** Judgements by row; of the other rows there is nothing to say. */
+  checkList(subjects: readonly Subject[]): Judgements;
 }

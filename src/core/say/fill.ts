@@ -1,11 +1,11 @@
-import { rememberSome } from '../caching/remember.ts';
+import { rememberFor, rememberSome } from '../caching/remember.ts';
 import type { Text, Values, Words } from '../model/finding.ts';
 import type { LengthUnit } from '../model/list.ts';
 import { showValue, unitOf } from './show-value.ts';
 
 /**
  * Fills the slots of both lengths of a text. `{name}` is a value in the unit system asked for, or a word; `{name:unit}` adds the
- * unit. A slot with nothing behind it is an error of the rule and throws, so that the rule is named instead of a hole shown.
+ * unit. A slot with nothing behind it is an error of the rule and throws.
  */
 export function fillText(text: Text, values: Values, words: Words, units: LengthUnit): Text {
   return {
@@ -13,6 +13,20 @@ export function fillText(text: Text, values: Values, words: Words, units: Length
     full: fillSentence(text.full, values, words, units),
   };
 }
+
+/** Throws where a slot of a text has nothing behind it, so that the rule is named instead of a hole shown. */
+export function refuseHoles(text: Text, values: Values, words: Words): void {
+  for (const name of slotsOf(text)) {
+    if (values[name] === undefined && words[name] === undefined) throw new Error(`no value for {${name}}`);
+  }
+}
+
+const slotsOf = rememberFor(({ brief, full }: Text): readonly string[] => {
+  const slots = [...piecesOf(brief), ...piecesOf(full)].flatMap((piece) =>
+    typeof piece === 'string' ? [] : piece.name,
+  );
+  return [...new Set(slots)];
+});
 
 function fillSentence(sentence: string, values: Values, words: Words, units: LengthUnit): string {
   let filled = '';

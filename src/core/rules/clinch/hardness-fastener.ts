@@ -1,4 +1,6 @@
+import { rememberForTwo } from '../../caching/remember.ts';
 import { metalClassOf, type RockwellB, toRockwellB } from '../../calc/rockwell-b.ts';
+import type { Fastener } from '../../model/fastener.ts';
 import type { FastenerMaterialEntry } from '../../reference/fastener-materials.ts';
 import { type Hardness, showHardness } from '../../units/hardness.ts';
 import type { Subject } from '../rule.ts';
@@ -12,6 +14,8 @@ export interface FastenerHardness {
   /** Null when only a sheet limit is known, which is enough, or when the stated hardness is off every scale. */
   readonly on: RockwellB | null;
   readonly assumed: boolean;
+  /** The hardest sheet that the catalogue states for it. */
+  readonly sheetLimit: Hardness | null;
 }
 
 /**
@@ -19,20 +23,28 @@ export interface FastenerHardness {
  * only the class is named; none, when neither is known and no sheet limit is stated.
  */
 export function fastenerHardnesses({ fastener, metals }: Subject): readonly FastenerHardness[] {
-  if (!fastener) return [];
+  return fastener ? hardnessesOf(fastener, metals) : NONE;
+}
+
+const NONE: readonly FastenerHardness[] = [];
+/** Parts come in many rows, and each is compared with many sheets: the same object for the same part. */
+const hardnessesOf = rememberForTwo(findHardnesses);
+
+function findHardnesses(fastener: Fastener, metals: Subject['metals']): readonly FastenerHardness[] {
   const classes = metals.length > 0 ? metals : [null];
   const stated = fastener.hardnessMin;
-  const limited = fastener.sheetHardnessMax !== null;
+  const sheetLimit = fastener.sheetHardnessMax;
   return classes.flatMap((metal) => {
     const given = stated ?? metal?.hardnessMin ?? null;
     const on = given && toRockwellB(given, metal ? metalClassOf(metal.family) : 'steel');
-    if (!given && !limited) return [];
+    if (!given && !sheetLimit) return [];
     const option: FastenerHardness = {
       name: metal?.name ?? 'the fastener',
       metal,
       given: given ? describe(given, stated !== null, metal) : '',
       on,
       assumed: stated === null,
+      sheetLimit,
     };
     return [option];
   });

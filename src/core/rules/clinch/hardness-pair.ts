@@ -1,8 +1,10 @@
+import { rememberFor, rememberForTwo } from '../../caching/remember.ts';
 import { judgeLimit, judgeMargin } from '../../calc/hardness-margin.ts';
 import { metalClassOf, type RockwellB, toRockwellB } from '../../calc/rockwell-b.ts';
 import { bySecondTable, type SheetHardness, sheetHardness } from '../../calc/sheet-hardness.ts';
 import type { Judgement } from '../../model/finding.ts';
 import type { AlloyEntry } from '../../model/sheet.ts';
+import type { ShopSettings } from '../../model/shop.ts';
 import { findFamilyAnswer } from '../../reference/families.ts';
 import { type Hardness, showHardness } from '../../units/hardness.ts';
 import type { Sheet, Subject } from '../rule.ts';
@@ -20,24 +22,46 @@ import {
 import { addRemark, secondTableRemark, writtenLimitRemark } from './hardness-remarks.ts';
 
 /** One fastener metal against one sheet metal. */
-export function judgePair(fastener: FastenerHardness, sheet: Sheet, subject: Subject): Judgement {
-  const entry = sheet.entry;
-  const hardness = entry && sheetHardness(entry);
-  if (!entry || !hardness) return offScale('the hardness of the sheet', entry?.name ?? 'this sheet');
-  const limit = subject.fastener?.sheetHardnessMax ?? null;
-  const limitOn = limit && toRockwellB(limit, metalClassOf(entry.family));
-  if (limit && !limitOn) return offScale(`the catalogue's limit of ${showHardness(limit)}`, entry.name);
-  const judge = (given: SheetHardness) =>
-    limit && limitOn
-      ? byLimit(limit, limitOn, given, fastener, entry, subject.shop.hardnessMarginHrb)
-      : byMargin(fastener, given, entry, subject);
-  const judgement = withPractice(judge(hardness), fastener, entry);
-  const second = bySecondTable(hardness);
-  const remarks = [
-    writtenLimitRemark(subject.line.material),
-    second ? secondTableRemark(judgement, withPractice(judge(second), fastener, entry), second) : '',
-  ];
-  return addRemark(judgement, remarks.join(''));
+export function judgePair(fastener: FastenerHardness, { entry }: Sheet, { line, shop }: Subject): Judgement {
+  if (!entry) return offScale('the hardness of the sheet', 'this sheet');
+  const { judgement, second } = pairsBy(shop)(fastener, entry);
+  const written = writtenLimitRemark(line.material);
+  return written === '' || second === null ? judgement : addRemark(judgement, written);
+}
+
+/** What is said of a pair, whichever row it is in. */
+interface Pair {
+  readonly judgement: Judgement;
+  /** What another table in use would change; null where nothing was compared. */
+  readonly second: string | null;
+}
+
+/** A long list has few pairs, each in many rows. */
+const pairsBy = rememberFor((shop: ShopSettings) =>
+  rememberForTwo((fastener: FastenerHardness, entry: AlloyEntry): Pair => comparePair(fastener, entry, shop)),
+);
+
+function comparePair(fastener: FastenerHardness, entry: AlloyEntry, { hardnessMarginHrb }: ShopSettings): Pair {
+  const hardness = sheetHardness(entry);
+  if (!hardness) return notCompared('the hardness of the sheet', entry);
+  const { sheetLimit } = fastener;
+  const limitOn = sheetLimit && toRockwellB(sheetLimit, metalClassOf(entry.family));
+  if (sheetLimit && !limitOn) return notCompared(`the catalogue's limit of ${showHardness(sheetLimit)}`, entry);
+  const judge = (given: SheetHardness) => {
+    const judged =
+      sheetLimit && limitOn
+        ? byLimit(sheetLimit, limitOn, given, fastener, entry, hardnessMarginHrb)
+        : byMargin(fastener, given, entry, hardnessMarginHrb);
+    return withPractice(judged, fastener, entry);
+  };
+  const judgement = judge(hardness);
+  const other = bySecondTable(hardness);
+  const second = other ? secondTableRemark(judgement, judge(other), other) : '';
+  return { judgement: addRemark(judgement, second), second };
+}
+
+function notCompared(what: string, { name }: AlloyEntry): Pair {
+  return { judgement: offScale(what, name), second: null };
 }
 
 /** Without a published conversion nothing is compared, least of all by another metal's table. */
@@ -77,11 +101,10 @@ function byLimit(
   };
 }
 
-function byMargin(fastener: FastenerHardness, hardness: SheetHardness, entry: AlloyEntry, subject: Subject): Judgement {
+function byMargin(fastener: FastenerHardness, hardness: SheetHardness, entry: AlloyEntry, needed: number): Judgement {
   const on = fastener.on;
   if (!on) return offScale(`the hardness of the fastener, ${fastener.given},`, entry.name);
   const margin = marginOf(on, hardness);
-  const needed = subject.shop.hardnessMarginHrb;
   const allowed = findFamilyAnswer(fastener.metal?.fastenerClass ?? null, entry.family);
   const outcome = judgeMargin(margin, needed, allowed === true && entry.commercial);
   // A hardness that was only assumed may pass a row but not refuse it, unless practice refuses the pair anyway.

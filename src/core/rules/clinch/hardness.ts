@@ -1,3 +1,4 @@
+import { rememberFor } from '../../caching/remember.ts';
 import { canBeMeasuredHrb } from '../../calc/thin-sheet-hardness.ts';
 import type { Judgement } from '../../model/finding.ts';
 import { type CandidateJudgement, judgeTogether } from '../each-candidate.ts';
@@ -73,6 +74,14 @@ function judgeCandidate(
 function withMeasuringAdvice(judgement: Judgement, { thicknessMm }: Sheet): Judgement {
   const hrb = judgement.values?.sheetHrbTypical;
   const measurable = thicknessMm === null || hrb === undefined || canBeMeasuredHrb(thicknessMm, hrb);
-  const how = measurable ? '' : ' (HV or HR30T: Rockwell B cannot be measured on sheet this thin)';
+  return measurable ? withoutAdvice(judgement) : withAdvice(judgement);
+}
+
+const withoutAdvice = rememberFor((judgement: Judgement) => asked(judgement, ''));
+const withAdvice = rememberFor((judgement: Judgement) =>
+  asked(judgement, ' (HV or HR30T: Rockwell B cannot be measured on sheet this thin)'),
+);
+
+function asked(judgement: Judgement, how: string): Judgement {
   return { ...judgement, words: { ...judgement.words, how } };
 }

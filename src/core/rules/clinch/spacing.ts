@@ -3,6 +3,7 @@ import { isAtLeast } from '../../calc/closeness.ts';
 import type { Fastener } from '../../model/fastener.ts';
 import type { Judgement } from '../../model/finding.ts';
 import type { DistanceReading } from '../../model/line.ts';
+import { Judgements } from '../judgements.ts';
 import { groupByPanel, panelKey, partsAmong } from '../list/group.ts';
 import type { ListRule, Subject } from '../rule.ts';
 import { unreadLength } from '../unread-length.ts';
@@ -69,11 +70,11 @@ export const spacing: ListRule = {
   ],
   // A row that names no panel has no neighbours.
   groupOf: (subject) => panelKey(subject) ?? '',
-  checkList(subjects: readonly Subject[]): ReadonlyMap<Subject, Judgement> {
+  checkList(subjects: readonly Subject[]): Judgements {
     const othersOn = createNeighbourFinder(subjects);
     const alone = new Pairs<Fastener | null, DistanceReading, Judgement | null>();
     const beside = new Pairs<Judgement, string, Judgement>();
-    const judgements = new Map<Subject, Judgement>();
+    const judgements = new Judgements(subjects);
     for (const subject of subjects) {
       const { line, fastener } = subject;
       if (line.spacing.how === 'blank') continue;

@@ -1,5 +1,6 @@
 import { Pairs } from '../../caching/pairs.ts';
 import type { Judgement, Words } from '../../model/finding.ts';
+import { Judgements } from '../judgements.ts';
 import type { ListRule, Subject } from '../rule.ts';
 import { describedOtherwise, plainWords } from './descriptions.ts';
 import { NAMED_ROWS, nameRows } from './group.ts';
@@ -53,21 +54,21 @@ export const duplicate: ListRule = {
     },
   ],
   groupOf: (subject) => partOf(subject) || null,
-  checkList(subjects: readonly Subject[]): ReadonlyMap<Subject, Judgement> {
-    const judgements = new Map<Subject, Judgement>();
+  checkList(subjects: readonly Subject[]): Judgements {
+    const judgements = new Judgements(subjects);
     if (subjects.length < 2) return judgements;
     for (const part of alikeByPart(subjects)) judgePart(part, judgements);
     return judgements;
   },
 };
 
-function judgePart(groups: readonly Alike[], judgements: Map<Subject, Judgement>): void {
+function judgePart(groups: readonly Alike[], judgements: Judgements): void {
   const words = new Set(groups.map(([{ line }]) => plainWords(line.description)));
   const others = words.size > 1 ? describedOtherwise(groups.flat()) : new Map<Subject, Words>();
   for (const rows of twinsAmong(groups)) judgeTwins(rows, others, judgements);
   const alone = new Map<Words, Judgement>();
   for (const [subject, otherwise] of others) {
-    if (judgements.has(subject)) continue;
+    if (judgements.get(subject)) continue;
     const judgement = alone.get(otherwise) ?? judge(undefined, otherwise);
     alone.set(otherwise, judgement);
     judgements.set(subject, judgement);
@@ -75,11 +76,7 @@ function judgePart(groups: readonly Alike[], judgements: Map<Subject, Judgement>
 }
 
 /** Each of the first rows is told of the other ones; all behind them are told of the same. */
-function judgeTwins(
-  group: readonly Subject[],
-  others: ReadonlyMap<Subject, Words>,
-  judgements: Map<Subject, Judgement>,
-): void {
+function judgeTwins(group: readonly Subject[], others: ReadonlyMap<Subject, Words>, judgements: Judgements): void {
   const known = new Pairs<Words | undefined, string, Judgement[]>();
   for (const [at, subject] of group.entries()) {
     const otherwise = others.get(subject);

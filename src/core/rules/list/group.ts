@@ -1,4 +1,4 @@
-import { rememberSome } from '../../caching/remember.ts';
+import { rememberFor, rememberSome } from '../../caching/remember.ts';
 import { isAtMost } from '../../calc/closeness.ts';
 import type { Fastener } from '../../model/fastener.ts';
 import type { Subject } from '../rule.ts';
@@ -34,19 +34,17 @@ function sorted(subjects: readonly Subject[]): readonly Subject[] {
 }
 
 /** The rows of each panel in file order, by `panelKey`; rows that name no panel are left out. Found once for the rows of one list. */
-export function groupByPanel(subjects: readonly Subject[]): ReadonlyMap<string, readonly Subject[]> {
-  const before = panelsOf.get(subjects);
-  if (before) return before;
-  const panels = new Map(groupBy(subjects, panelKey).map((rows) => [rows[0] ? (panelKey(rows[0]) ?? '') : '', rows]));
-  panelsOf.set(subjects, panels);
-  return panels;
+export const groupByPanel: (subjects: readonly Subject[]) => ReadonlyMap<string, readonly Subject[]> =
+  rememberFor(findPanels);
+
+function findPanels(subjects: readonly Subject[]): ReadonlyMap<string, readonly Subject[]> {
+  return new Map(groupBy(subjects, panelKey).map((rows) => [rows[0] ? (panelKey(rows[0]) ?? '') : '', rows]));
 }
 
-/** Several rules ask for the panels of the same rows. */
-const panelsOf = new WeakMap<readonly Subject[], ReadonlyMap<string, readonly Subject[]>>();
+/** The parts on file among rows, each once: what only depends on these is soon settled for a long list. Found once for the same rows. */
+export const partsAmong: (subjects: readonly Subject[]) => readonly Fastener[] = rememberFor(findParts);
 
-/** The parts on file among rows, each once: what only depends on these is soon settled for a long list. */
-export function partsAmong(subjects: readonly Subject[]): readonly Fastener[] {
+function findParts(subjects: readonly Subject[]): readonly Fastener[] {
   const parts = new Set<Fastener | null>();
   for (const { fastener } of subjects) parts.add(fastener);
   parts.delete(null);

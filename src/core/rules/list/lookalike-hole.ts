@@ -2,6 +2,7 @@ import { Pairs } from '../../caching/pairs.ts';
 import { isAtLeast, isAtMost } from '../../calc/closeness.ts';
 import type { Fastener } from '../../model/fastener.ts';
 import type { Judgement } from '../../model/finding.ts';
+import { Judgements } from '../judgements.ts';
 import type { ListRule, Subject } from '../rule.ts';
 import { groupByLength, groupByPanel, nameRows, panelKey, partsAmong, type SameLength } from './group.ts';
 
@@ -42,11 +43,11 @@ export const lookalikeHole: ListRule = {
     },
   ],
   groupOf: panelKey,
-  checkList(subjects: readonly Subject[]): ReadonlyMap<Subject, Judgement> {
-    if (subjects.length < 2) return new Map();
-    return new Map(
-      [...groupByPanel(subjects).values()].flatMap((rows) => (hasLookalikes(rows) ? judgePanel(rows) : [])),
-    );
+  checkList(subjects: readonly Subject[]): Judgements {
+    const judgements = new Judgements(subjects);
+    if (subjects.length < 2) return judgements;
+    for (const rows of groupByPanel(subjects).values()) if (hasLookalikes(rows)) judgePanel(rows, judgements);
+    return judgements;
   },
 };
 
@@ -62,20 +63,23 @@ function hasLookalikes(panel: readonly Subject[]): boolean {
 }
 
 /** The nearest size on either side is enough to look at: whatever else is near is further away. */
-function judgePanel(panel: readonly Subject[]): (readonly [Subject, Judgement])[] {
+function judgePanel(panel: readonly Subject[], judgements: Judgements): void {
   const sizes = groupByLength(panel, ({ fastener }) => fastener?.holeMm ?? Number.NaN);
-  return sizes.flatMap((size, index) => {
+  for (const [index, size] of sizes.entries()) {
     const beside = [sizes[index - 1], sizes[index + 1]].flatMap((other) =>
       other && isTooNear(size, other) ? [other] : [],
     );
     const nearest = beside.sort((a, b) => apartMm(size, a) - apartMm(size, b))[0];
-    if (!nearest) return [];
-    const judgements = new Pairs<Fastener | null, string, Judgement>();
-    return size.rows.map((subject) => {
+    if (!nearest) continue;
+    const known = new Pairs<Fastener | null, string, Judgement>();
+    for (const subject of size.rows) {
       const { line, fastener } = subject;
-      return [subject, judgements.get(fastener, line.panel, () => alike(subject, size, nearest))] as const;
-    });
-  });
+      judgements.set(
+        subject,
+        known.get(fastener, line.panel, () => alike(subject, size, nearest)),
+      );
+    }
+  }
 }
 
 function apartMm(one: SameLength, other: SameLength): number {

@@ -1,6 +1,7 @@
 import type { Fastener } from '../../model/fastener.ts';
 import type { Judgement } from '../../model/finding.ts';
 import { parseThread } from '../../units/thread.ts';
+import { Judgements } from '../judgements.ts';
 import type { ListRule, Subject } from '../rule.ts';
 import { groupBy, groupByPanel, nameRows, panelKey, partsAmong } from './group.ts';
 
@@ -63,28 +64,30 @@ export const lookalikeThread: ListRule = {
     },
   ],
   groupOf: panelKey,
-  checkList(subjects: readonly Subject[]): ReadonlyMap<Subject, Judgement> {
-    if (subjects.length < 2) return new Map();
+  checkList(subjects: readonly Subject[]): Judgements {
+    const judgements = new Judgements(subjects);
+    if (subjects.length < 2) return judgements;
     const threadOf = createThreadReader();
-    return new Map([...groupByPanel(subjects).values()].flatMap((rows) => judgePanel(rows, threadOf)));
+    for (const rows of groupByPanel(subjects).values()) judgePanel(rows, threadOf, judgements);
+    return judgements;
   },
 };
 
 type ThreadReader = (part: Fastener | null) => string | null;
 
-function judgePanel(rows: readonly Subject[], threadOf: ThreadReader): (readonly [Subject, Judgement])[] {
+function judgePanel(rows: readonly Subject[], threadOf: ThreadReader, judgements: Judgements): void {
   const threads = new Set(partsAmong(rows).map(threadOf));
-  if (![...threads].some((thread) => threads.has(ALIKE[thread ?? ''] ?? ''))) return [];
+  if (![...threads].some((thread) => threads.has(ALIKE[thread ?? ''] ?? ''))) return;
   const groups = groupBy(rows, ({ fastener }) => threadOf(fastener));
   const byThread = new Map(groups.map((group) => [threadOf(group[0]?.fastener ?? null), group]));
-  return [...byThread].flatMap(([thread, group]) => {
+  for (const [thread, group] of byThread) {
     const other = ALIKE[thread ?? ''];
     const beside = other && byThread.get(other);
-    if (!thread || !beside) return [];
+    if (!thread || !beside) continue;
     const words = { thread, other, rows: nameRows(beside), panel: group[0]?.line.panel.trim() ?? '' };
     const judgement: Judgement = { outcome: 'note', says: 'alike', words, cites: ['practice-look-alike-threads'] };
-    return group.map((subject) => [subject, judgement] as const);
-  });
+    for (const subject of group) judgements.set(subject, judgement);
+  }
 }
 
 /** The thread that the catalogue gives, under its one name; each spelling is read once. */

@@ -1,6 +1,7 @@
 import { Pairs } from '../../caching/pairs.ts';
 import type { Judgement } from '../../model/finding.ts';
 import type { Line } from '../../model/line.ts';
+import { Judgements } from '../judgements.ts';
 import type { ListRule, Subject } from '../rule.ts';
 import { groupByPanel, panelKey } from './group.ts';
 import { findMetalConflict } from './panel-metals.ts';
@@ -83,8 +84,8 @@ export const panelConflict: ListRule = {
     },
   ],
   groupOf: panelKey,
-  checkList(subjects: readonly Subject[]): ReadonlyMap<Subject, Judgement> {
-    const judgements = new Map<Subject, Judgement>();
+  checkList(subjects: readonly Subject[]): Judgements {
+    const judgements = new Judgements(subjects);
     for (const rows of groupByPanel(subjects).values()) {
       const judgement = rows.length > 1 && judgePanel(sayingDifferent(rows)) && judgePanel(rows);
       if (judgement) for (const subject of rows) judgements.set(subject, judgement);
