@@ -13,8 +13,11 @@ export function once<T extends object>(make: () => T): () => T {
 }
 
 /** A pure function of a text, worked out once for each text while it lives: for the cells of one list. With `most` texts kept it starts anew. */
-export function rememberText<T>(read: (text: string) => T, most = Number.POSITIVE_INFINITY): (text: string) => T {
-  const known = new Map<string, T>();
+export function rememberText<T, Key extends string = string>(
+  read: (text: Key) => T,
+  most = Number.POSITIVE_INFINITY,
+): (text: Key) => T {
+  const known = new Map<Key, T>();
   return (text) => {
     let reading = known.get(text);
     if (reading === undefined) {

@@ -1,3 +1,4 @@
+import { rememberText } from '../caching/remember.ts';
 import type { SheetFamily } from '../model/sheet.ts';
 import { stainlessStockedGauge } from '../reference/thickness/stainless-stocked-gauge.ts';
 import { inchesOf } from '../units/length.ts';
@@ -17,8 +18,17 @@ export function nearGauge(mm: number, family: SheetFamily): { gauge: number; tab
   return nearest ? { gauge: nearest.gauge, table: nearest.table } : null;
 }
 
+/** A thickness that goes by a gauge number in one table. */
+export interface GaugeInch {
+  readonly gauge: number;
+  readonly inch: number;
+  readonly table: string;
+}
+
 /** Every thickness that goes by a gauge number in this metal, from all tables in use for it. */
-export function gaugeInches(family: SheetFamily): { gauge: number; inch: number; table: string }[] {
+export const gaugeInches: (family: SheetFamily) => readonly GaugeInch[] = rememberText(listGauges);
+
+function listGauges(family: SheetFamily): readonly GaugeInch[] {
   return gaugeTablesOf(family).flatMap(({ id, rows }) => {
     const listed = rows.map(({ gauge, inch }) => ({ gauge, inch, table: id }));
     if (id !== stainlessStockedGauge.id) return listed;

@@ -1,5 +1,5 @@
 import type { Field } from '../model/line.ts';
-import type { Rule } from '../rules/rule.ts';
+import type { Rule, RuleCard } from '../rules/rule.ts';
 
 /**
  * What a rule over single rows can look at, as far as one can change without the other: the part (its number as listed, the part on
@@ -39,9 +39,11 @@ const ASPECTS_OF: Readonly<Record<Field, readonly Aspect[]>> = {
   note: ['facts'],
 };
 
+const OF_WORDS: readonly Aspect[] = ['facts'];
+
 /** What a rule looks at, by the columns that it says it reads. */
-export function aspectsOf({ reads }: Pick<Rule, 'reads'>): readonly Aspect[] {
-  const read = new Set(reads.flatMap((field) => ASPECTS_OF[field]));
+export function aspectsOf({ reads, wordsOf = [] }: Pick<RuleCard, 'reads' | 'wordsOf'>): readonly Aspect[] {
+  const read = new Set(reads.flatMap((field) => (wordsOf.includes(field) ? OF_WORDS : ASPECTS_OF[field])));
   return ASPECTS.filter((aspect) => read.has(aspect));
 }
 

@@ -8,7 +8,7 @@ import { type AspectNumbers, PLACE_OF } from './row-aspects.ts';
  * Whether a check of another part in a row holds; asked once for rows that are the same in all else that the check says it reads. Panels
  * are no aspect: a check over the whole list is tried on the row alone.
  */
-export type PartTrial = (check: Pick<RuleCard, 'reads'>, part: Fastener, holds: () => boolean) => boolean;
+export type PartTrial = (check: RuleCard, part: Fastener, holds: () => boolean) => boolean;
 
 /** What one check came to, by part and row. */
 interface Tried {
@@ -25,8 +25,8 @@ const MOST = 100_000;
 /** Trials for the rows that one judge numbers; a row is given by its numbers. */
 export function createPartTrials(): (row: AspectNumbers) => PartTrial {
   const partNumber = createNumbers<Fastener>();
-  const known = new Map<Pick<RuleCard, 'reads'>, Tried>();
-  const triedOf = (check: Pick<RuleCard, 'reads'>): Tried => {
+  const known = new Map<RuleCard, Tried>();
+  const triedOf = (check: RuleCard): Tried => {
     const before = known.get(check);
     if (before && before.held.length < MOST) return before;
     const tried = createTried(check);
@@ -43,7 +43,7 @@ export function createPartTrials(): (row: AspectNumbers) => PartTrial {
   };
 }
 
-function createTried(check: Pick<RuleCard, 'reads'>): Tried {
+function createTried(check: RuleCard): Tried {
   const places = aspectsOf(check).flatMap((aspect) => (aspect === 'part' ? [] : [PLACE_OF[aspect]]));
   const width = places.length + 1;
   return { places, tuple: new Int32Array(width), numberOf: numberTuples(width), held: [] };

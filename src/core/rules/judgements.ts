@@ -10,9 +10,10 @@ export class Judgements {
 
   /** `subjects` are the rows that may be judged. */
   constructor(subjects: readonly Subject[]) {
-    const last = subjects.length < MANY ? 0 : subjects.reduce((most, { line }) => Math.max(most, line.row), 0);
+    const last = subjects.at(-1)?.line.row ?? 0;
     // Rows far apart would leave an array nearly empty.
-    this.#byRow = last > 0 && last < subjects.length * 8 ? new Array<Judgement>(last + 1) : new Map();
+    const isDense = subjects.length >= MANY && last < subjects.length * 8;
+    this.#byRow = isDense ? new Array<Judgement>(last + 1) : new Map();
   }
 
   get({ line }: Subject): Judgement | undefined {

@@ -84,6 +84,8 @@ export interface RuleCard {
   readonly formula?: string;
   /** Parts of the line it looks at; an edit elsewhere leaves its finding alone. */
   readonly reads: readonly Field[];
+  /** Columns among these of which it looks at nothing but what their words say of the work: another size there is all one to it. */
+  readonly wordsOf?: readonly Field[];
   /** Tables and practices it may cite. */
   readonly needs: readonly string[];
   readonly texts: Readonly<Record<string, Text>>;

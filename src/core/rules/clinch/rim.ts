@@ -8,6 +8,7 @@ export const rim: Rule = {
   summary: 'Nothing on the list asks to deburr, chamfer or countersink the hole.',
   reason: 'The metal at the rim is what flows into the groove: taken away, nothing fills it.',
   reads: ['partNumber', 'hole', 'description', 'finish', 'note'],
+  wordsOf: ['hole'],
   needs: ['practice-hole-rim'],
   texts: {
     spoiled: {

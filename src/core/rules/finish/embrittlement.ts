@@ -15,6 +15,7 @@ export const embrittlement: Rule = {
     'Plating drives hydrogen into hard steel, which then breaks without warning. A pressed-in part is always under stress.',
   formula: 'least fastener hardness in HV against 320, 390 HV and the limit for plating.',
   reads: ['partNumber', 'finish', 'note', 'description', 'hole', 'load'],
+  wordsOf: ['hole'],
   needs: ['embrittlement-thresholds', 'baking-astm-b850', 'practice-class-minimum'],
   texts: embrittlementTexts,
   examples: [

@@ -17,6 +17,7 @@ export const galvanic: Rule = {
   formula:
     'difference = |anodic index of fastener surface - anodic index of sheet surface|; the higher index is the anode.',
   reads: ['partNumber', 'material', 'finish', 'note', 'description', 'hole', 'load'],
+  wordsOf: ['hole'],
   needs: ['anodic-index', 'anodic-limits', 'galvanic-rules', 'galvanic-disagreements'],
   texts: {
     within: {

@@ -16,6 +16,7 @@ export const order: Rule = {
   reason:
     'Baths attack foreign metals and leave acid in the joint; coating in threads stops screws; pressing on a painted face breaks the paint.',
   reads: ['partNumber', 'material', 'finish', 'note', 'description', 'hole', 'load'],
+  wordsOf: ['hole'],
   needs: ['order-of-work', 'practice-press-side', 'practice-anodising-assemblies'],
   texts: orderTexts,
   examples: [

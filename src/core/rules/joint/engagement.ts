@@ -20,6 +20,7 @@ export const engagement: Rule = {
   formula:
     'engaged threads = min(screw length - what it clamps, thread of the part) / pitch; at least 1 diameter is wanted.',
   reads: ['partNumber', 'thickness', 'material', 'note', 'load', 'description', 'finish', 'hole'],
+  wordsOf: ['hole'],
   needs: ['thread-minimum-engagement', 'practice-bottoming'],
   texts: {
     enough: {

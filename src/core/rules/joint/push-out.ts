@@ -11,6 +11,7 @@ export const pushOut: Rule = {
   reason: 'Pushed from the thread side, a press-in fastener is held by nothing but the metal in its groove.',
   formula: 'required push-out x safety factor <= rated push-out for that sheet.',
   reads: ['partNumber', 'material', 'load', 'note', 'description', 'finish', 'hole'],
+  wordsOf: ['hole'],
   needs: ['practice-load-ratings'],
   texts: REQUIRED_LOAD_TEXTS('push-out'),
   examples: [

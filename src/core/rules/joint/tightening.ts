@@ -12,6 +12,7 @@ export const tightening: Rule = {
   reason: 'A fastener that turns while it is tightened has lost its grip for good.',
   formula: 'T = K d F with K from 0.15 to 0.25 and F = 0.75 x proof stress x stress area; T < rated torque-out.',
   reads: ['partNumber', 'material', 'load', 'note', 'description', 'finish', 'hole'],
+  wordsOf: ['hole'],
   needs: ['practice-load-ratings', 'torque-factors', 'preload-practice', 'screw-proof-iso-898-1'],
   texts: {
     ...SOME_TEXTS,

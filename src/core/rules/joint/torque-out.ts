@@ -11,6 +11,7 @@ export const torqueOut: Rule = {
   reason: 'A fastener that turns in its hole can be neither tightened nor undone.',
   formula: 'required torque-out x safety factor <= rated torque-out for that sheet.',
   reads: ['partNumber', 'material', 'load', 'note', 'description', 'finish', 'hole'],
+  wordsOf: ['hole'],
   needs: ['practice-load-ratings'],
   texts: REQUIRED_LOAD_TEXTS('torque-out'),
   examples: [

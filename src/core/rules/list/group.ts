@@ -19,8 +19,10 @@ export function groupBy(
   return [...groups.values()];
 }
 
-/** Rows in file order; the same array where they are. */
-export function inFileOrder(subjects: readonly Subject[]): readonly Subject[] {
+/** Rows in file order; the same array where they are. Found once for the same rows. */
+export const inFileOrder: (subjects: readonly Subject[]) => readonly Subject[] = rememberFor(putInFileOrder);
+
+function putInFileOrder(subjects: readonly Subject[]): readonly Subject[] {
   let last = 0;
   for (const { line } of subjects) {
     if (line.row < last) return sorted(subjects);

@@ -59,8 +59,13 @@ export function twinsAmong(groups: readonly Alike[]): readonly (readonly Subject
   return groupBy([...rowsOf.keys()], unmeasuredFacts)
     .flatMap((firsts) => groupByLength(firsts, (subject) => thicknessMm(subject) ?? 0))
     .flatMap(({ rows }) => groupByLength(rows, ({ line }) => line.hole.mm ?? 0))
-    .map(({ rows }) => inFileOrder(rows.flatMap((first) => rowsOf.get(first) ?? [])))
+    .map(({ rows }) => joinGroups(rows.flatMap((first) => [rowsOf.get(first) ?? []])))
     .filter((rows) => rows.length > 1);
+}
+
+function joinGroups(groups: readonly (readonly Subject[])[]): readonly Subject[] {
+  const [first = [], ...more] = groups;
+  return more.length === 0 ? first : inFileOrder(groups.flat());
 }
 
 /** A size that was not understood counts as it is written. */
