@@ -120,9 +120,14 @@ function createFindingsFinder(): (subject: Subject, numbers: AspectNumbers) => r
   const uncounted = shareBy(BUT_QUANTITY, createPlacer(UNCOUNTED));
   const counted = createPlacer(COUNTED);
   return (subject, numbers) => {
-    const placed = [...uncounted(numbers, subject, numbers)];
-    for (const [place, finding] of counted(subject, numbers).entries()) if (finding) placed[place] = finding;
-    return placed.filter((finding) => finding !== null);
+    const own = uncounted(numbers, subject, numbers);
+    const others = counted(subject, numbers);
+    const findings: Finding[] = [];
+    for (let place = 0; place < rules.length; place++) {
+      const finding = own[place] ?? others[place];
+      if (finding) findings.push(finding);
+    }
+    return findings;
   };
 }
 
