@@ -3,7 +3,7 @@ import type { AuditedList } from '../../core/model/audited.ts';
 import { NO_WORK, type WorkRecord } from '../../core/model/change-record.ts';
 import { type RawFile, type RawTable, Unreadable } from '../../core/model/raw.ts';
 import type { Report } from '../../core/rollup/report.ts';
-import { listRows } from '../write/own-columns.ts';
+import { type ListRow, listRows } from '../write/own-columns.ts';
 import { planOwnSheets } from '../write/own-sheets.ts';
 import { followRows, Stopped, type WriteOptions } from '../write/writing.ts';
 import { packPart, type StoredPart } from '../write/zip-parts.ts';
@@ -26,9 +26,6 @@ import { type SheetSurvey, surveySheet } from './survey.ts';
 
 /** The annotated workbook, or one sentence that says why it cannot be had. */
 export type Annotated = { readonly bytes: Uint8Array } | { readonly refused: string };
-
-/** Lists with more rows are packed for speed. */
-const LONG = 5000;
 
 /** What is put into a workbook. */
 interface Given {
@@ -62,7 +59,7 @@ export async function annotateWorkbook(
 ): Promise<Annotated> {
   try {
     if (!isZip(original)) throw new Unreadable('The list did not come in a workbook.');
-    return { bytes: annotate(original, { list, date, parts, work, compared, options }) };
+    return { bytes: await annotate(original, { list, date, parts, work, compared, options }) };
   } catch (error) {
     if (error instanceof Unreadable && !(error instanceof Stopped)) return { refused: error.message };
     throw error;
@@ -70,34 +67,43 @@ export async function annotateWorkbook(
 }
 
 /** The sheet is unpacked once and its text walked twice, stretch by stretch: to see what is where, and to write into it. */
-function annotate(original: Uint8Array, given: Given): Uint8Array {
+async function annotate(original: Uint8Array, given: Given): Promise<Uint8Array> {
   const { list, work } = given;
   const { tables } = given.options.read ?? readXlsx(original, list.file);
   const table = tables.find(({ name }) => name === list.sheet) ?? { name: list.sheet, rows: [] };
   const book = openBook(original, list);
   const beside = findBeside(book.zip, book.sheet);
   const stretches = [...stretchesOf(book.pieces(book.sheet))];
-  const survey = surveyList(stretches, list, table);
+  const rows = listRows(list);
+  const survey = surveyList(stretches, list, rows, table);
   const spot = findSpot(survey, beside, table, list, work.concessions);
   const styles = openStyles(book);
-  const own = planOwnCells(list, spot, styles.book);
+  const own = planOwnCells(list, rows, spot, styles.book);
   const plans = planOwnSheets(list, given.date, given.parts, work, given.compared, 'inline');
   const onRow = followRows(plans, list.lines.length, given.options);
-  const edits = editedCells(book, list, table, survey);
+  const edits = editedCells(book, list, rows, table, survey);
 
   const changes = new Map<string, StoredPart | null>();
   const patch = { ...patchOf(spot, survey, own, onRow), editsOf: edits.cellsOf, isEdited: edits.isEdited };
-  const packing = list.lines.length > LONG ? 'fast' : 'tight';
-  changes.set(book.sheet, packPart(book.sheet, patchSheet(stretches, patch), packing));
-  const sheets = placeSheets(book, plans, styles.book, onRow, changes);
-  if (book.styles !== undefined && styles.isOpen) changes.set(book.styles, packPart(book.styles, [styles.xml()]));
+  const patching = packPart(book.sheet, patchSheet(stretches, patch));
+  const placing = placeSheets(book, plans, styles.book, onRow, changes);
+  // Neither is left running where the other fails.
+  await Promise.allSettled([patching, placing]);
+  changes.set(book.sheet, await patching);
+  const sheets = await placing;
+  if (book.styles !== undefined && styles.isOpen) changes.set(book.styles, await packPart(book.styles, [styles.xml()]));
   const kept = keptArea(book, list, survey, beside);
-  patchLinks(book, sheets, { ...edits.seen(), kept }, changes);
+  await patchLinks(book, sheets, { ...edits.seen(), kept }, changes);
   return patchZip(original, changes);
 }
 
-function surveyList(stretches: readonly string[], list: AuditedList, table: RawTable): SheetSurvey {
-  const rows = new Set([list.headerRow, ...listRows(list).map(({ row }) => row)]);
+function surveyList(
+  stretches: readonly string[],
+  list: AuditedList,
+  listed: readonly ListRow[],
+  table: RawTable,
+): SheetSurvey {
+  const rows = new Set([list.headerRow, ...listed.map(({ row }) => row)]);
   return surveySheet(stretches, { rows, earlier: findEarlier(table, list), sheet: list.sheet });
 }
 

@@ -1,6 +1,7 @@
 import type { AuditedList } from '../../core/model/audited.ts';
 import type { RawTable } from '../../core/model/raw.ts';
 import { groupBy } from '../../core/rollup/group-by.ts';
+import type { ListRow } from '../write/own-columns.ts';
 import { readStyles } from '../xlsx/styles.ts';
 import { type EditedCell, findEdits } from './edits.ts';
 import type { OpenBook } from './open-book.ts';
@@ -17,10 +18,16 @@ export interface EditedCells {
 }
 
 /** Texts of the user in place of what stood in the file. */
-export function editedCells(book: OpenBook, list: AuditedList, table: RawTable, traits: SheetTraits): EditedCells {
+export function editedCells(
+  book: OpenBook,
+  list: AuditedList,
+  rows: readonly ListRow[],
+  table: RawTable,
+  traits: SheetTraits,
+): EditedCells {
   const formats = book.styles === undefined ? [] : readStyles(book.read(book.styles));
   const context = { strings: [], formats, has1904Dates: book.has1904Dates, isUncalculated: false };
-  const edits = groupBy(findEdits(list, table), ({ row }) => String(row));
+  const edits = groupBy(findEdits(list, rows, table), ({ row }) => String(row));
   const byRow = new Map(edits.map((group): [number, readonly EditedCell[]] => [group[0].row, group]));
   const columns = new Map(list.columns.map((column) => [column.index, column]));
   let removesFormula = false;

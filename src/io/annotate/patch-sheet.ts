@@ -6,6 +6,9 @@ import { parseBlocks } from './ranges.ts';
 import { type RowPlace, SheetWalk, type TagPlace } from './sheet-outline.ts';
 import { opened, prefixOf, type Splice, splice, withAttribute, withPrefix } from './splice.ts';
 
+/** Characters handed on at once where that is free to choose. */
+const PIECE = 1 << 16;
+
 /** What goes into a sheet. Cells are XML without prefixes; those of ours fill the columns from `start` on. */
 export interface SheetPatch {
   readonly start: number;
@@ -36,7 +39,7 @@ export function* patchSheet(stretches: Iterable<string>, patch: SheetPatch): Gen
   for (const stretch of stretches) {
     const plain = patch.isPlain && walk.hasBegun ? plainRows(stretch, prefix, patch.isEdited) : null;
     if (plain) {
-      yield splice(stretch, patchRows(stretch, plain, patch, prefix));
+      yield* patchPlainRows(stretch, plain, patch, prefix);
       continue;
     }
     const outline = walk.outline(stretch);
@@ -50,16 +53,56 @@ export function* patchSheet(stretches: Iterable<string>, patch: SheetPatch): Gen
   }
 }
 
+/** Our cells go behind those of rows that have none to make room; in pieces, so that what takes them need not wait for the whole. */
+function* patchPlainRows(
+  stretch: string,
+  rows: readonly RowPlace[],
+  patch: SheetPatch,
+  prefix: string,
+): Generator<string> {
+  let piece = '';
+  let from = 0;
+  for (const row of rows) {
+    const own = patch.cellsOf(row.number) ?? [];
+    if (own.length > 0) {
+      piece += stretch.slice(from, row.start) + filledRow(stretch, row, withPrefix(xmlOf(own), prefix));
+      from = row.isEmpty ? row.end : row.inside;
+    }
+    const added = addedRows(row.number, patch, prefix);
+    if (added !== '') {
+      piece += stretch.slice(from, row.end) + added;
+      from = row.end;
+    }
+    if (piece.length < PIECE) continue;
+    yield piece;
+    piece = '';
+  }
+  yield piece + stretch.slice(from);
+}
+
+/** A row up to its end tag, or with one where it was empty, with cells behind its own. */
+function filledRow(stretch: string, { start, tagEnd, inside, isEmpty }: RowPlace, xml: string): string {
+  const tag = stretch.slice(start, tagEnd).replace(SPANS, '');
+  if (!isEmpty) return tag + stretch.slice(tagEnd, inside) + xml;
+  const { start: open, end } = opened(tag);
+  return open + xml + end;
+}
+
 function patchRows(stretch: string, rows: readonly RowPlace[], patch: SheetPatch, prefix: string): readonly Splice[] {
   const splices: Splice[] = [];
   for (const row of rows) {
     const own = patch.cellsOf(row.number);
     if (own) splices.push(...patchRow(stretch, row, [...patch.editsOf(stretch, row), ...own], patch, prefix));
-    const added = patch.added.get(row.number) ?? [];
-    const text = added.map((number) => `<row r="${number}">${xmlOf(patch.cellsOf(number) ?? [])}</row>`).join('');
-    if (text !== '') splices.push({ at: row.end, end: row.end, text: withPrefix(text, prefix) });
+    const text = addedRows(row.number, patch, prefix);
+    if (text !== '') splices.push({ at: row.end, end: row.end, text });
   }
   return splices;
+}
+
+/** New rows behind one that the sheet has. */
+function addedRows(before: number, { added, cellsOf }: SheetPatch, prefix: string): string {
+  const rows = added.get(before) ?? [];
+  return withPrefix(rows.map((number) => `<row r="${number}">${xmlOf(cellsOf(number) ?? [])}</row>`).join(''), prefix);
 }
 
 const SPANS = /\s+spans\s*=\s*(?:"[^"]*"|'[^']*')/;
@@ -75,13 +118,11 @@ function patchRow(
   const stale = row.cells.filter(({ column, isBlank }) => !isBlank && isStale(column));
   const gone = stale.filter((cell) => !given.some(({ column }) => column === cell.column));
   if (given.length === 0 && gone.length === 0) return [];
-  const tag = stretch.slice(row.start, row.tagEnd).replace(SPANS, '');
   if (row.isEmpty) {
-    const { start: open, end } = opened(tag);
-    return [{ at: row.start, end: row.tagEnd, text: open + withPrefix(xmlOf(given), prefix) + end }];
+    return [{ at: row.start, end: row.tagEnd, text: filledRow(stretch, row, withPrefix(xmlOf(given), prefix)) }];
   }
   return [
-    { at: row.start, end: row.tagEnd, text: tag },
+    { at: row.start, end: row.tagEnd, text: stretch.slice(row.start, row.tagEnd).replace(SPANS, '') },
     ...gone.map((cell) => ({ at: cell.start, end: cell.end, text: '' })),
     ...putCells(row, given, prefix),
   ];
@@ -116,5 +157,7 @@ function patchDimension(stretch: string, tag: TagPlace | null, patch: SheetPatch
 }
 
 function xmlOf(cells: readonly OwnCell[]): string {
-  return cells.map(({ xml }) => xml).join('');
+  let text = '';
+  for (const { xml } of cells) text += xml;
+  return text;
 }

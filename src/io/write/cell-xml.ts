@@ -11,9 +11,14 @@ export interface CellBook {
 }
 
 /** A cell at a reference such as `B7`, as XML without prefixes. */
-export function cellXml(reference: string, { value, style }: PlannedCell, book: CellBook): string {
+export function cellXml(reference: string, cell: PlannedCell, book: CellBook): string {
+  return `<c r="${reference}"${behindReference(cell, book)}`;
+}
+
+/** What follows the reference of a cell. */
+export function behindReference({ value, style }: PlannedCell, book: CellBook): string {
   const number = book.styleOf(style);
-  const start = number === undefined ? `<c r="${reference}"` : `<c r="${reference}" s="${number}"`;
+  const start = number === undefined ? '' : ` s="${number}"`;
   if (value === null || value === '') return `${start}/>`;
   if (typeof value === 'number') return Number.isFinite(value) ? `${start}><v>${value}</v></c>` : `${start}/>`;
   return `${start}${book.textOf(value)}</c>`;

@@ -1,3 +1,4 @@
+import { rememberSome } from '../../core/caching/remember.ts';
 import type { AuditedLine, AuditedList } from '../../core/model/audited.ts';
 import type { Concession } from '../../core/model/concession.ts';
 import type { LengthUnit } from '../../core/model/list.ts';
@@ -46,16 +47,21 @@ export function ownColumns(
   const columns = [
     { heading: 'Row in file', width: 7, wraps: false, of: ({ row, line }: ListRow) => numberCell(row, bodyOf(line)) },
     { heading: 'Verdict', width: 20, wraps: false, of: verdictCell },
-    hasConceded ? textColumn(CONCEDED, 30, ({ row }) => conceded.get(row) ?? '') : null,
-    textColumn('What decides it', 40, describeDecision),
-    textColumn('Sheet understood', 30, (line) => describeSheet(line, units)),
-    lengthColumn('Sheet', units, (line) => line.sheet?.thicknessMm),
-    lengthColumn('Thinnest from the mill', units, (line) => line.sheet?.thinnestMm),
-    lengthColumn('Minimum sheet', units, (line) => line.requires?.sheetMinMm),
-    textColumn(`Hole required (${units})`, 18, (line) => describeHole(line.requires, units)),
-    lengthColumn('Edge required', units, (line) => line.requires?.edgeMm),
-    textColumn('Hardness margin (HRB points)', 12, describeMargin),
-    textColumn('Would hold instead', 46, (line) => describeRemedies(line, REMEDIES_SHOWN)),
+    hasConceded ? concededColumn(conceded) : null,
+    textColumn('What decides it', 40, decider, describeDecision),
+    textColumn('Sheet understood', 30, sheetOf, (line) => describeSheet(line, units)),
+    lengthColumn('Sheet', units, sheetOf, ({ sheet }) => sheet?.thicknessMm),
+    lengthColumn('Thinnest from the mill', units, sheetOf, ({ sheet }) => sheet?.thinnestMm),
+    lengthColumn('Minimum sheet', units, requirement, ({ requires }) => requires?.sheetMinMm),
+    textColumn(`Hole required (${units})`, 18, requirement, ({ requires }) => describeHole(requires, units)),
+    lengthColumn('Edge required', units, requirement, ({ requires }) => requires?.edgeMm),
+    textColumn('Hardness margin (HRB points)', 12, ({ findings }) => findings, describeMargin),
+    textColumn(
+      'Would hold instead',
+      46,
+      ({ remedies }) => remedies,
+      (line) => describeRemedies(line, REMEDIES_SHOWN),
+    ),
   ];
   return columns.filter((column) => column !== null);
 }
@@ -81,27 +87,57 @@ export function bodyOf(line: AuditedLine | null): Style {
 }
 
 function verdictCell({ line, what }: ListRow): PlannedCell | null {
-  return line ? outcomeCell(line.verdict) : textCell(`${what}: not a fastener`, QUIET_BODY);
+  return line ? outcomeCell(line.verdict) : noFastener(what);
 }
 
-function textColumn(heading: string, width: number, of: (line: AuditedLine) => string): OwnColumn {
+const noFastener = rememberSome((what) => textCell(`${what}: not a fastener`, QUIET_BODY));
+
+function concededColumn(conceded: ReadonlyMap<number, string>): OwnColumn {
+  const of = ({ row, line }: ListRow) => line && textCell(conceded.get(row) ?? '', WRAPPED_TEXT);
+  return { heading: CONCEDED, width: 30, wraps: true, of };
+}
+
+/** What the cells of a column are made from: rows that say the same share it. */
+type SourceOf = (line: AuditedLine) => object | null;
+const decider: SourceOf = ({ decidedBy }) => decidedBy;
+const sheetOf: SourceOf = ({ sheet }) => sheet;
+const requirement: SourceOf = ({ requires }) => requires;
+
+function textColumn(
+  heading: string,
+  width: number,
+  sourceOf: SourceOf,
+  textOf: (line: AuditedLine) => string,
+): OwnColumn {
   const wraps = width > WRAPS_FROM;
   const style = wraps ? WRAPPED_TEXT : TEXT;
-  return { heading, width, wraps, of: ({ line }) => line && textCell(of(line), style) };
+  return { heading, width, wraps, of: madeOnce(sourceOf, (line) => textCell(textOf(line), style)) };
 }
 
 function lengthColumn(
   heading: string,
   units: LengthUnit,
-  of: (line: AuditedLine) => number | null | undefined,
+  sourceOf: SourceOf,
+  lengthOf: (line: AuditedLine) => number | null | undefined,
 ): OwnColumn {
   const style = withFormat(BODY, units === 'mm' ? '0.00' : '0.0000');
   const shown = (mm: number) => Number((units === 'mm' ? mm : mm / MM_PER_INCH).toFixed(units === 'mm' ? 3 : 4));
   const cellOf = (mm: number | null) => (mm === null ? null : numberCell(shown(mm), style));
-  return {
-    heading: `${heading} (${units})`,
-    width: 10,
-    wraps: false,
-    of: ({ line }) => line && cellOf(of(line) ?? null),
+  const of = madeOnce(sourceOf, (line) => cellOf(lengthOf(line) ?? null));
+  return { heading: `${heading} (${units})`, width: 10, wraps: false, of };
+}
+
+/** The cell of a row, made once for all rows that share what it is made from; none where that is null. */
+function madeOnce(sourceOf: SourceOf, make: (line: AuditedLine) => PlannedCell | null): OwnColumn['of'] {
+  const known = new Map<object, PlannedCell | null>();
+  return ({ line }) => {
+    const source = line && sourceOf(line);
+    if (!line || !source) return null;
+    let cell = known.get(source);
+    if (cell === undefined) {
+      cell = make(line);
+      known.set(source, cell);
+    }
+    return cell;
   };
 }

@@ -7,43 +7,41 @@ import { StyleBook } from './style.ts';
 import { joinParts, packPart, type StoredPart } from './zip-parts.ts';
 
 const HEAD = '<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n';
-/** Sheets with more rows are packed for speed. */
-const LONG = 5000;
 
 /** The bytes of a workbook of sheets; each is packed while it is written, so that none is held whole. `onRow` hears of each row. */
-export function writeBook(plans: readonly SheetPlan[], onRow: () => void = () => {}): Uint8Array {
+export async function writeBook(plans: readonly SheetPlan[], onRow: () => void = () => {}): Promise<Uint8Array> {
   const styles = new StyleBook();
   const texts = new SharedTexts();
   const book: CellBook = { styleOf: (style) => styles.indexOf(style), textOf: texts.textOf };
-  const sheets = plans.map((plan, index) => packSheet(plan, index + 1, book, onRow));
+  const sheets: (readonly StoredPart[])[] = [];
+  for (const plan of plans) sheets.push(await packSheet(plan, sheets.length + 1, book, onRow));
   const noted = sheets.flatMap((parts, index) => (parts.length > 1 ? [index + 1] : []));
-  const packing = plans.some((plan) => packingOf(plan) === 'fast') ? 'fast' : 'tight';
   return joinParts([
-    packXml('[Content_Types].xml', [typesXml(plans.length, noted)]),
-    packXml('_rels/.rels', [linksXml(LINKS_OF_PACKAGE)]),
-    packXml('docProps/core.xml', [coreXml()]),
-    packXml('xl/workbook.xml', [bookXml(plans.map(({ name }) => name))]),
-    packXml('xl/_rels/workbook.xml.rels', [linksXml(linksOfBook(plans.length))]),
+    await packXml('[Content_Types].xml', [typesXml(plans.length, noted)]),
+    await packXml('_rels/.rels', [linksXml(LINKS_OF_PACKAGE)]),
+    await packXml('docProps/core.xml', [coreXml()]),
+    await packXml('xl/workbook.xml', [bookXml(plans.map(({ name }) => name))]),
+    await packXml('xl/_rels/workbook.xml.rels', [linksXml(linksOfBook(plans.length))]),
     ...sheets.flat(),
-    packXml('xl/styles.xml', [styles.xml()]),
-    packXml('xl/sharedStrings.xml', texts.xml(MAIN), packing),
+    await packXml('xl/styles.xml', [styles.xml()]),
+    await packXml('xl/sharedStrings.xml', texts.xml(MAIN)),
   ]);
 }
 
 /** A part of XML, with its declaration in front. */
-export function packXml(name: string, xml: Iterable<string>, packing: 'tight' | 'fast' = 'tight'): StoredPart {
-  return packPart(name, declared(xml), packing);
-}
-
-/** How tightly a sheet is packed. */
-export function packingOf({ size }: SheetPlan): 'tight' | 'fast' {
-  return size > LONG ? 'fast' : 'tight';
+export function packXml(name: string, xml: Iterable<string>): Promise<StoredPart> {
+  return packPart(name, declared(xml));
 }
 
 /** A sheet's part, and where it has notes the parts that hold those. */
-function packSheet(plan: SheetPlan, number: number, book: CellBook, onRow: () => void): readonly StoredPart[] {
+async function packSheet(
+  plan: SheetPlan,
+  number: number,
+  book: CellBook,
+  onRow: () => void,
+): Promise<readonly StoredPart[]> {
   const notes: Note[] = [];
-  const sheet = packXml(`xl/worksheets/sheet${number}.xml`, sheetXml(plan, book, notes, onRow), packingOf(plan));
+  const sheet = await packXml(`xl/worksheets/sheet${number}.xml`, sheetXml(plan, book, notes, onRow));
   if (notes.length === 0) return [sheet];
   const links = linksXml([
     ['vmlDrawing', `../drawings/vmlDrawing${number}.vml`],
@@ -51,9 +49,9 @@ function packSheet(plan: SheetPlan, number: number, book: CellBook, onRow: () =>
   ]);
   return [
     sheet,
-    packXml(`xl/worksheets/_rels/sheet${number}.xml.rels`, [links]),
-    packXml(`xl/comments${number}.xml`, notesXml(notes)),
-    packPart(`xl/drawings/vmlDrawing${number}.vml`, noteBoxesXml(notes)),
+    await packXml(`xl/worksheets/_rels/sheet${number}.xml.rels`, [links]),
+    await packXml(`xl/comments${number}.xml`, notesXml(notes)),
+    await packPart(`xl/drawings/vmlDrawing${number}.vml`, noteBoxesXml(notes)),
   ];
 }
 

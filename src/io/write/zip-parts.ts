@@ -1,5 +1,4 @@
-import { Deflate } from 'fflate';
-import { crc32 } from '../xlsx/crc32.ts';
+import { deflateText } from './deflate.ts';
 
 const LOCAL = 0x0403_4b50;
 const CENTRAL = 0x0201_4b50;
@@ -15,8 +14,6 @@ const UTF8_NAME = 0x800;
 const DEFLATED = 8;
 /** 1 January 1980: zips have no time zone, and a fixed day makes two runs give the same bytes. */
 const DAY = 0x0021;
-/** Characters packed at once. */
-const BITE = 1 << 18;
 const encoder = new TextEncoder();
 
 /** A part of a zip as it is stored. */
@@ -28,27 +25,11 @@ export interface StoredPart {
   readonly listed: Uint8Array;
 }
 
-/** How much a part is packed: big ones less, for the time that it takes. */
-export type Packing = 'tight' | 'fast';
-const LEVELS = { tight: 6, fast: 1 } as const;
-
 /** Packs a text that comes in pieces; no more than a few of them are held unpacked. */
-export function packPart(name: string, text: Iterable<string>, packing: Packing = 'tight'): StoredPart {
-  const packed: Uint8Array[] = [];
-  const deflate = new Deflate({ level: LEVELS[packing] }, (bytes) => packed.push(bytes));
-  let crc = 0;
-  let size = 0;
-  for (const piece of bitesOf(text)) {
-    const bytes = encoder.encode(piece);
-    crc = crc32(bytes, crc);
-    size += bytes.length;
-    deflate.push(bytes);
-  }
-  deflate.push(new Uint8Array(), true);
-  const nameBytes = encoder.encode(name);
-  const packedSize = packed.reduce((sum, { length }) => sum + length, 0);
-  const header = headerOf([UTF8_NAME, DEFLATED, 0, DAY], [crc, packedSize, size], nameBytes);
-  return { name, stored: [header.local, ...packed], listed: header.listed };
+export async function packPart(name: string, text: Iterable<string>): Promise<StoredPart> {
+  const { bytes, crc, size } = await deflateText(text);
+  const header = headerOf([UTF8_NAME, DEFLATED, 0, DAY], [crc, bytes.length, size], encoder.encode(name));
+  return { name, stored: [header.local, bytes], listed: header.listed };
 }
 
 /** The zip of parts in their order. */
@@ -76,18 +57,6 @@ export function joinParts(parts: readonly StoredPart[], comment: Uint8Array = ne
   view.setUint16(line + 20, comment.length, true);
   bytes.set(comment, line + END_LENGTH);
   return bytes;
-}
-
-/** Pieces of text put together to bites worth packing. */
-function* bitesOf(text: Iterable<string>): Generator<string> {
-  let bite = '';
-  for (const piece of text) {
-    bite += piece;
-    if (bite.length < BITE) continue;
-    yield bite;
-    bite = '';
-  }
-  yield bite;
 }
 
 /** Flags, method, time and day, then checksum and both sizes: the same in a part's header and in its line of the directory. */
