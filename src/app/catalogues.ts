@@ -30,14 +30,14 @@ export class Catalogues {
 
   /** Whether the user has loaded no catalogue, so that the demo catalogue stands in. */
   get isDemoStandingIn(): boolean {
-    return this.#document.isDemoStandingIn;
+    return this.#document.catalogues.isDemoStandingIn;
   }
 
   /** Adds catalogues behind those already loaded; the demo catalogue gives way to them, edited or not. */
   async add(files: readonly HandedFile[]): Promise<void> {
     await this.#document.guard(async () => {
       const held = await Promise.all(files.map(holdFile));
-      await this.#document.useCatalogues((loaded) => {
+      await this.#document.catalogues.use((loaded) => {
         const users = loaded.filter(({ standsIn }) => !standsIn);
         return [...users, ...namedApart(users, held)];
       });
@@ -46,14 +46,14 @@ export class Catalogues {
 
   /** Takes a catalogue out; with none left the demo catalogue stands in. */
   async remove(position: number): Promise<void> {
-    const name = this.#document.catalogueNames[position];
-    await this.#document.useCatalogues((loaded) => loaded.filter((file) => file.name !== name));
+    const name = this.#document.catalogues.names[position];
+    await this.#document.catalogues.use((loaded) => loaded.filter((file) => file.name !== name));
   }
 
   /** Ranks a catalogue one place higher or lower. */
   async move(position: number, by: -1 | 1): Promise<void> {
-    const name = this.#document.catalogueNames[position];
-    await this.#document.useCatalogues((loaded) => {
+    const name = this.#document.catalogues.names[position];
+    await this.#document.catalogues.use((loaded) => {
       const ranked = [...loaded];
       const at = ranked.findIndex((file) => file.name === name);
       const [moved] = at < 0 ? [] : ranked.splice(at, 1);
@@ -94,8 +94,8 @@ export class Catalogues {
     const catalogue = this.#store.state.catalogues[position];
     if (!catalogue) return;
     await this.#document.guard(async () => {
-      const bytes = await this.#document.writeCatalogue(catalogue);
-      const file = (await this.#document.catalogueFiles())[position];
+      const bytes = await this.#document.catalogues.write(catalogue);
+      const file = (await this.#document.catalogues.settled())[position];
       const name = outputName(file?.name ?? catalogue.name, catalogue.edits ? 'edited.csv' : 'catalogue.csv');
       this.#around.save(name, bytes);
       this.#store.set({ message: { kind: 'done', text: `Saved as ${name}.` } });
@@ -109,9 +109,9 @@ export class Catalogues {
     edit: (catalogue: Catalogue) => EditOutcome,
   ): Promise<readonly CellFault[]> {
     let faults: readonly CellFault[] = [];
-    const wanted = this.#document.catalogueNames[position];
+    const wanted = this.#document.catalogues.names[position];
     await this.#document.inTurn(async () => {
-      const files = await this.#document.catalogueFiles();
+      const files = await this.#document.catalogues.settled();
       const at = wanted === undefined ? position : files.findIndex((one) => one.name === wanted);
       const [catalogue, file] = [this.#store.state.catalogues[at], files[at]];
       if (!catalogue || !file) return;

@@ -240,7 +240,7 @@ export class Commands {
   show(view: View, openRule: string | null = null): void {
     this.#store.set({ view, openRule });
     if (view === 'catalogue' && this.#store.state.catalogues.length === 0)
-      void this.#document.useCatalogues((loaded) => loaded);
+      void this.#document.catalogues.use((loaded) => loaded);
   }
 
   dismiss(): void {

@@ -1,9 +1,12 @@
+import { itemOfRow } from '../core/caching/in-order.ts';
 import { SETTING_KEYS } from '../core/intake/shop-settings.ts';
 import type { Concession } from '../core/model/concession.ts';
 import type { ShopSettings } from '../core/model/shop.ts';
 import type { ReadBack } from '../core/readback/read-back.ts';
 import { SETTING_WORDS, showSetting } from '../core/say/show-setting.ts';
+import type { CellEdit } from '../worker/protocol.ts';
 import type { Deed } from './history.ts';
+import type { GridRow } from './state.ts';
 
 /** As many sentences on what could not be taken over as a message may have. */
 const MOST_NOTICES = 3;
@@ -71,4 +74,24 @@ function countConcessions(count: number): string {
 
 function without(concessions: readonly Concession[], { row, rule }: Pick<Concession, 'row' | 'rule'>) {
   return concessions.filter((one) => one.row !== row || one.rule !== rule);
+}
+
+/** What was wanted, with the text that was typed into a single cell. */
+export function sayNotDone({ name, after }: Deed): string {
+  const cell = 'cells' in after && after.cells.length === 1 ? after.cells[0] : undefined;
+  return `Not done: ${name}${cell ? ` (“${cell.text}”)` : ''}.`;
+}
+
+/** The cells that do not hold their text yet, set as one step; null where there are none and nothing is told. Rows that are not there are left out. */
+export function deedOfCells(
+  rows: readonly GridRow[],
+  cells: readonly CellEdit[],
+  name: string,
+  told?: Deed['told'],
+): Deed | null {
+  const textIn = ({ row, column }: CellEdit) => itemOfRow(rows, row)?.cells[column] ?? '';
+  const after = cells.filter((cell) => itemOfRow(rows, cell.row) && textIn(cell) !== cell.text);
+  if (after.length === 0 && !told) return null;
+  const before = after.map((cell) => ({ ...cell, text: textIn(cell) }));
+  return { name, after: { cells: after }, before: { cells: before }, ...(told && { told }) };
 }

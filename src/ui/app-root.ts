@@ -208,7 +208,8 @@ export class AppRoot extends LitElement {
   }
 
   #view(): TemplateResult {
-    const { view, list, shelf } = this.store.state;
+    const { view, list, shelf, work } = this.store.state;
+    if (work) this.#views.expect('list');
     if (view === 'list' && !list) return html`<first-screen ?over=${this.over} .kept=${shelf}></first-screen>`;
     if (!this.#views.isLoaded(view)) return html`<p class="page soft" role="status">Loading…</p>`;
     return showView(this.store, this.commands);

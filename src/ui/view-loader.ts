@@ -19,6 +19,11 @@ export class ViewLoader {
     return this.#loaded.has(view);
   }
 
+  /** Fetches a view that will be asked for soon. */
+  expect(view: View): void {
+    this.isLoaded(view);
+  }
+
   /** Asked for once: a view that cannot be had is not asked for again at each change of the page. */
   async #load(view: View): Promise<void> {
     this.#asked.add(view);

@@ -38,8 +38,9 @@ export class BlockSelection {
   }
 
   select(block: Block | null): void {
+    const rows = rowsOf([this.#block, block]);
     this.#block = block;
-    this.#draw();
+    this.#draw(rows);
   }
 
   /** Moves the far corner of the block and keeps it in sight. */
@@ -71,7 +72,8 @@ export class BlockSelection {
   /** Positions on screen have come to mean other cells. */
   forget(): void {
     this.#places = null;
-    this.select(null);
+    this.#block = null;
+    this.#draw();
   }
 
   /** Where a cell stands; null for the row number and for columns that are not displayed. */
@@ -81,9 +83,22 @@ export class BlockSelection {
     return column === undefined ? null : { row, column };
   }
 
-  #draw(): void {
-    this.#grid.refreshCells({ suppressFlash: true });
+  /** Cells of some rows, by their places; of all rows where none are given. */
+  #draw(rows?: readonly number[]): void {
+    const rowNodes = rows?.flatMap((row) => this.#grid.getDisplayedRowAtIndex(row) ?? []);
+    this.#grid.refreshCells({ suppressFlash: true, ...(rowNodes && { rowNodes }) });
   }
+}
+
+/** More rows than that are not drawn one by one. */
+const MOST_ROWS = 100;
+
+/** Places of the rows that blocks take; undefined where they are too many. */
+function rowsOf(blocks: readonly (Block | null)[]): readonly number[] | undefined {
+  const ranges = blocks.flatMap((block) => (block ? rangeOf(block) : []));
+  const count = ranges.reduce((sum, { top, bottom }) => sum + bottom - top + 1, 0);
+  if (count > MOST_ROWS) return undefined;
+  return ranges.flatMap(({ top, bottom }) => Array.from({ length: bottom - top + 1 }, (_, step) => top + step));
 }
 
 type Holds = (range: Range, cell: Cell, selection: BlockSelection) => boolean;

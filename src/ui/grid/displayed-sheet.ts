@@ -59,3 +59,9 @@ export function rowsInSight(grid: GridApi<GridRow>): number {
   const height = grid.getDisplayedRowAtIndex(0)?.rowHeight ?? 30;
   return Math.max(1, Math.floor((bottom - top) / height) - 1);
 }
+
+/** A cell that is being worked on does not slide under the frozen columns when the grid becomes narrower. */
+export function keepFocusInSight(grid: GridApi<GridRow>): void {
+  const focused = grid.getFocusedCell();
+  if (focused) grid.ensureColumnVisible(focused.column);
+}

@@ -9,7 +9,6 @@ export const STEADY_OPTIONS: GridOptions<GridRow> = {
   styleNonce: STYLE_NONCE,
   getRowId: ({ data }) => String(data.row),
   rowSelection: { mode: 'singleRow', checkboxes: false, enableClickSelection: true },
-  readOnlyEdit: true,
   stopEditingWhenCellsLoseFocus: true,
   suppressStartEditOnTab: true,
   enterNavigatesVertically: true,
@@ -17,6 +16,7 @@ export const STEADY_OPTIONS: GridOptions<GridRow> = {
   animateRows: false,
   tooltipShowDelay: 600,
   localeText: {
+    loadingOoo: 'Loading…',
     noRowsToShow: 'The list has no rows.',
     noMatchingRows: 'No row fits. Change the search, or take off a filter.',
   },

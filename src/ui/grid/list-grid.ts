@@ -10,13 +10,14 @@ import type { CellsEdit } from './block-edits.ts';
 import { BlockSelection, blockRules } from './block-selection.ts';
 import { BlockWork } from './block-work.ts';
 import { senderOf } from './cell-text.ts';
-import { changedRows } from './changed-rows.ts';
 import { ColumnTools } from './column-tools.ts';
-import { displayedCells } from './displayed-sheet.ts';
+import { displayedCells, keepFocusInSight } from './displayed-sheet.ts';
 import { gridColumns } from './grid-columns.ts';
 import { registerGridModules } from './grid-modules.ts';
 import { STEADY_OPTIONS } from './grid-options.ts';
 import { gridStyles } from './grid-styles.ts';
+import { RowFeed } from './row-feed.ts';
+import { isFilteringRows, passesRow } from './row-filter.ts';
 import { rowsInHand } from './rows-in-hand.ts';
 
 registerGridModules();
@@ -52,7 +53,10 @@ export class ListGrid extends LitElement {
   #grid: GridApi<GridRow> | null = null;
   #selection: BlockSelection | null = null;
   #work: BlockWork | null = null;
-  #shown: readonly GridRow[] = [];
+  #feed: RowFeed | null = null;
+  #creating: ReturnType<typeof setTimeout> | undefined;
+  /** The list that the grid shows the columns of. */
+  #shown: AuditedList | null = null;
   readonly #tools = new ColumnTools(this, () => localStorage);
 
   constructor() {
@@ -73,7 +77,7 @@ export class ListGrid extends LitElement {
     return html`${this.#tools.renderNotes()}
       ${
         this.finds
-          ? html`<find-replace .cells=${() => (this.#grid ? displayedCells(this.#grid) : [])} @show-cell=${this.#showFound} @close-find=${this.#closeFind}></find-replace>`
+          ? html`<find-replace .cells=${() => (this.#feed ? displayedCells(this.#feed.whole) : [])} @show-cell=${this.#showFound} @close-find=${this.#closeFind}></find-replace>`
           : ''
       }
       <div class="grid"></div>
@@ -93,14 +97,20 @@ export class ListGrid extends LitElement {
 
   /** Rows that a change of many is meant for. */
   get rowsInHand(): readonly number[] {
-    return this.#grid ? rowsInHand(this.#grid, this.#selection?.drawn ?? null) : [];
+    return this.#feed ? rowsInHand(this.#feed.whole, this.#selection?.drawn ?? null) : [];
   }
 
+  /** The grid is made in a task of its own: with all that stands around it, it would halt the page. */
   protected override firstUpdated(): void {
+    this.#creating = setTimeout(() => this.#create());
+  }
+
+  #create(): void {
     const box = this.renderRoot.querySelector<HTMLElement>('.grid');
     if (!box) return;
     const grid = createGrid<GridRow>(box, this.#options());
     this.#grid = grid;
+    this.#feed = new RowFeed(grid, box, () => this.#showSelection(grid));
     this.#selection = new BlockSelection(grid);
     this.#work = new BlockWork(grid, box, this.#selection, {
       units: () => this.list?.shop.units ?? 'mm',
@@ -108,6 +118,8 @@ export class ListGrid extends LitElement {
     });
     grid.setGridAriaProperty('label', 'Hardware list');
     if (this.list) this.#tools.follow(grid, this.list);
+    this.#shown = this.list;
+    this.#feed.show(this.rows);
   }
 
   override connectedCallback(): void {
@@ -119,7 +131,10 @@ export class ListGrid extends LitElement {
   override disconnectedCallback(): void {
     super.disconnectedCallback();
     document.removeEventListener('keydown', this.#key);
+    clearTimeout(this.#creating);
+    this.#feed?.stop();
     this.#grid?.destroy();
+    this.#feed = null;
     this.#grid = null;
     this.#selection = null;
     this.#work = null;
@@ -128,25 +143,15 @@ export class ListGrid extends LitElement {
   protected override updated(changed: Map<string, unknown>): void {
     const grid = this.#grid;
     if (!grid || !this.list) return;
-    const former = changed.get('list') as AuditedList | null | undefined;
-    if (changed.has('list') && (former?.columns !== this.list.columns || former.shop.units !== this.list.shop.units)) {
+    const former = this.#shown;
+    this.#shown = this.list;
+    if (former?.columns !== this.list.columns || former.shop.units !== this.list.shop.units) {
       grid.setGridOption('columnDefs', this.#columns(this.list));
       this.#tools.follow(grid, this.list);
     }
-    if (changed.has('rows')) this.#showRows(grid);
+    this.#feed?.show(this.rows);
     if (changed.has('filter') || changed.has('only') || changed.has('search')) grid.onFilterChanged();
     if (changed.has('selectedRow')) this.#showSelection(grid);
-  }
-
-  /**
-   * Rows that changed are put in place one by one, so that nothing jumps and no field closes while typing; another list
-   * replaces them all.
-   */
-  #showRows(grid: GridApi<GridRow>): void {
-    const changed = changedRows(this.#shown, this.rows);
-    this.#shown = this.rows;
-    if (!changed) grid.setGridOption('rowData', [...this.rows]);
-    else for (const row of changed) grid.getRowNode(String(row.row))?.updateData(row);
   }
 
   #showSelection(grid: GridApi<GridRow>): void {
@@ -159,25 +164,28 @@ export class ListGrid extends LitElement {
       this.#selection?.forget();
       this.requestUpdate();
     };
+    const reorder = () => {
+      this.#feed?.finish();
+      forget();
+    };
     return {
       ...STEADY_OPTIONS,
       columnDefs: this.list ? this.#columns(this.list) : [],
-      rowData: [...this.rows],
       defaultColDef: {
         sortable: true,
         resizable: true,
         cellClassRules: blockRules(() => this.#selection),
+        valueSetter: ({ data, column, newValue }) => this.#requestEdit(data, column.getColId(), newValue),
         suppressKeyboardEvent: ({ event, editing }) => !editing && (this.#work?.press(event) ?? false),
       },
-      isExternalFilterPresent: () =>
-        this.filter.size > 0 || this.only !== null || this.search !== '' || this.#tools.hasFilters,
-      doesExternalFilterPass: ({ data }) => data !== undefined && this.#passes(data),
-      onCellEditRequest: ({ data, column, newValue }) => this.#requestEdit(data, column.getColId(), newValue),
+      isExternalFilterPresent: () => isFilteringRows(this) || this.#tools.hasFilters,
+      doesExternalFilterPass: ({ data }) =>
+        data !== undefined && passesRow(data, this) && this.#tools.passes(data, this.list?.shop.units ?? 'mm'),
       onCellFocused: ({ rowIndex }) => this.#followFocus(rowIndex),
       onRowSelected: ({ node, data }) => node.isSelected() && data && this.#choose(data.row),
       onGridSizeChanged: ({ api }) => keepFocusInSight(api),
-      onSortChanged: forget,
-      onFilterChanged: forget,
+      onSortChanged: reorder,
+      onFilterChanged: reorder,
       onDisplayedColumnsChanged: forget,
       onColumnResized: ({ finished, source }) => finished && source === 'uiColumnResized' && this.#tools.keepLayout(),
       onColumnMoved: ({ finished, source }) => finished && source === 'uiColumnMoved' && this.#tools.keepLayout(),
@@ -186,16 +194,6 @@ export class ListGrid extends LitElement {
 
   #columns({ columns, shop }: AuditedList) {
     return gridColumns(columns, this.rows, shop.units, this.#tools);
-  }
-
-  #passes(row: GridRow): boolean {
-    const { line, cells } = row;
-    if (this.only && !this.only.has(row.row)) return false;
-    const isLeftOut = this.filter.size > 0 && !(line && this.filter.has(line.verdict));
-    if (isLeftOut || !this.#tools.passes(row, this.list?.shop.units ?? 'mm')) return false;
-    if (this.search === '') return true;
-    const wanted = this.search.toLowerCase();
-    return [...cells, line?.decidedBy?.brief ?? ''].some((text) => text.toLowerCase().includes(wanted));
   }
 
   /** Ctrl+H opens the bar to replace; Ctrl+F asks for the field that finds, which stands outside. */
@@ -207,9 +205,11 @@ export class ListGrid extends LitElement {
     else this.#send('open-search', null);
   };
 
-  #requestEdit(data: GridRow, colId: string, newValue: unknown): void {
+  /** An edit is asked for while the grid still closes the field; no cell has changed by it. */
+  #requestEdit(data: GridRow, colId: string, newValue: unknown): false {
     const column = senderOf(colId);
     if (column !== null) this.#send('edit-cell', { row: data.row, column, text: String(newValue ?? '') });
+    return false;
   }
 
   #followFocus(rowIndex: number | null): void {
@@ -238,12 +238,6 @@ export class ListGrid extends LitElement {
   #send(name: string, detail: unknown): void {
     this.dispatchEvent(new CustomEvent(name, { detail, bubbles: true, composed: true }));
   }
-}
-
-/** A cell that is being worked on does not slide under the frozen columns when the grid becomes narrower. */
-function keepFocusInSight(grid: GridApi<GridRow>): void {
-  const focused = grid.getFocusedCell();
-  if (focused) grid.ensureColumnVisible(focused.column);
 }
 
 customElements.define('list-grid', ListGrid);
