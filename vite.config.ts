@@ -1,4 +1,4 @@
-import { defineConfig } from 'vitest/config';
+import { defineConfig } from 'vite';
 import { offline, SERVICE_WORKER } from './src/offline/build-plugin.ts';
 import { licences } from './src/offline/licences-plugin.ts';
 
@@ -17,12 +17,4 @@ export default defineConfig({
     },
   },
   worker: { format: 'es' },
-  test: {
-    include: ['tests/**/*.test.ts'],
-    testTimeout: 20_000,
-    // A busy machine answers later, never otherwise.
-    expect: { poll: { timeout: 5_000 } },
-    // Half of the time goes into waiting for a browser, so both of two cores are kept busy.
-    maxWorkers: 2,
-  },
 });

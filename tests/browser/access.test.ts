@@ -1,3 +1,5 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { resolve } from 'node:path';
 import axe from 'axe-core';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
@@ -10,19 +12,47 @@ afterAll(() => host.stop());
 
 /** Rules of WCAG 2.2, levels A and AA, and axe's own best practices. */
 const RULES = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
+/** Those of them whose answer depends on a colour. */
+const ABOUT_COLOUR = axe
+  .getRules(['cat.color'])
+  .filter(({ tags }) => tags.some((tag) => RULES.includes(tag)))
+  .map(({ ruleId }) => ruleId);
 
-/** What stands in somebody's way on the page as it is, in short. */
+const UI = resolve(import.meta.dirname, '../../src/ui');
+const STYLES = readFileSync(resolve(UI, 'page.css'), 'utf8');
+
+/** The views beside the list, by the names of their tabs, and their elements. */
+const VIEWS = {
+  Purchasing: 'purchasing-view',
+  'Press sheet': 'press-view',
+  Questions: 'questions-view',
+  Changes: 'changes-view',
+  Compare: 'compare-view',
+  Catalogue: 'catalogue-view',
+  'Shop settings': 'settings-view',
+  'Rules and sources': 'rules-view',
+} as const;
+
+/** What stands in somebody's way on the page as it is, light and dark. The page is the same in both but for its colours, so dark is asked for these alone. */
 async function barriers(page: Page): Promise<readonly string[]> {
-  await page.evaluate(axe.source);
-  return page.evaluate(async (rules) => {
+  const light = await violations(page, { type: 'tag', values: RULES });
+  await page.emulateMedia({ colorScheme: 'dark' });
+  const dark = await violations(page, { type: 'rule', values: ABOUT_COLOUR });
+  await page.emulateMedia({ colorScheme: 'light' });
+  return [...light, ...dark.map((barrier) => `in the dark, ${barrier}`)];
+}
+
+async function violations(page: Page, runOnly: axe.RunOnly): Promise<readonly string[]> {
+  if (!(await page.evaluate(() => 'axe' in window))) await page.evaluate(axe.source);
+  return page.evaluate(async (only) => {
     const { violations } = await (window as unknown as { axe: typeof axe }).axe.run(document, {
-      runOnly: { type: 'tag', values: rules },
+      runOnly: only,
       resultTypes: ['violations'],
     });
     return violations.flatMap(({ id, nodes }) =>
       nodes.map(({ target, failureSummary }) => `${id}: ${JSON.stringify(target)} ${failureSummary ?? ''}`),
     );
-  }, RULES);
+  }, runOnly);
 }
 
 async function openDemo(page: Page): Promise<void> {
@@ -30,18 +60,30 @@ async function openDemo(page: Page): Promise<void> {
   await page.locator('.ag-row').first().waitFor();
 }
 
-async function show(page: Page, view: string): Promise<void> {
+/** Each view comes whole with its heading. */
+async function show(page: Page, view: keyof typeof VIEWS): Promise<void> {
   await page.getByRole('button', { name: view, exact: true }).click();
-  await page.waitForTimeout(400);
+  await page.locator(`${VIEWS[view]} h2`).first().waitFor();
 }
 
-describe.each(['light', 'dark'] as const)('nothing stands in the way, %s', (colorScheme) => {
-  async function open() {
-    const app = await host.open();
-    await app.page.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
-    return app.page;
-  }
+async function open(): Promise<Page> {
+  const { page } = await host.open();
+  await page.emulateMedia({ colorScheme: 'light', reducedMotion: 'reduce' });
+  return page;
+}
 
+it('differs between light and dark in its colours alone', () => {
+  const [, dark = ''] = /@media \(prefers-color-scheme: dark\) \{\s*:root \{([^}]*)\}\s*\}/.exec(STYLES) ?? [];
+  expect(dark.trim().split(/;\s*/).filter(Boolean).length).toBeGreaterThan(15);
+  expect(dark).toMatch(/^(?:\s*--[\w-]+: #[0-9a-f]{3,6};)+\s*$/);
+  const asking = readdirSync(UI, { recursive: true, encoding: 'utf8' }).filter(
+    (file) => /\.(?:ts|css)$/.test(file) && readFileSync(resolve(UI, file), 'utf8').includes('prefers-color-scheme'),
+  );
+  expect(asking).toEqual(['page.css']);
+  expect(STYLES.match(/prefers-color-scheme/g)).toHaveLength(1);
+});
+
+describe('nothing stands in the way, light or dark,', () => {
   it('on the first screen', async () => {
     expect(await barriers(await open())).toEqual([]);
   });
@@ -117,16 +159,7 @@ describe.each(['light', 'dark'] as const)('nothing stands in the way, %s', (colo
     expect(await barriers(page)).toEqual([]);
   }, 60_000);
 
-  it.each([
-    'Purchasing',
-    'Press sheet',
-    'Questions',
-    'Changes',
-    'Compare',
-    'Catalogue',
-    'Shop settings',
-    'Rules and sources',
-  ])(
+  it.each(Object.keys(VIEWS) as (keyof typeof VIEWS)[])(
     'in the view %s',
     async (view) => {
       const page = await open();

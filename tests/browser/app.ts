@@ -1,12 +1,24 @@
 import { existsSync } from 'node:fs';
 import { resolve } from 'node:path';
 import type { Browser, BrowserContext, Page } from 'playwright-core';
-import { type PreviewServer, preview } from 'vite';
+import { type Plugin, type PreviewServer, preview } from 'vite';
+import { onTestFinished } from 'vitest';
 import { launchChromium } from './chromium.ts';
 
 const ROOT = resolve(import.meta.dirname, '../..');
 /** The built app; another build may be named in the variable BUILT_APP. */
 export const BUILT = resolve(ROOT, process.env.BUILT_APP ?? 'dist/app');
+
+/** Within one machine, packing what is sent takes longer than sending it. */
+const UNPACKED: Plugin = {
+  name: 'unpacked',
+  configurePreviewServer({ middlewares }) {
+    middlewares.use(({ headers }, _, next) => {
+      delete headers['accept-encoding'];
+      next();
+    });
+  },
+};
 
 /** The built app in a real Chromium, with everything that went wrong in the page. */
 export interface RunningApp {
@@ -26,10 +38,15 @@ export class AppHost {
   readonly #errors: string[] = [];
   #address = '';
   readonly #built: string;
+  readonly #isKept: boolean;
 
-  /** The build in a folder of its own, or the one that all tests use. */
-  constructor(built: string = BUILT) {
+  /**
+   * The build in a folder of its own, or the one that all tests use. Tests of what is there at the next visit have the app kept by its service
+   * worker; the others do without, because that fetches all of it once more for each of them.
+   */
+  constructor({ built = BUILT, isKept = false }: { readonly built?: string; readonly isKept?: boolean } = {}) {
     this.#built = built;
+    this.#isKept = isKept;
   }
 
   async start(): Promise<void> {
@@ -40,6 +57,7 @@ export class AppHost {
       build: { outDir: this.#built },
       preview: { port: 0, host: '127.0.0.1' },
       logLevel: 'error',
+      plugins: [UNPACKED],
     });
     this.#address = this.#server.resolvedUrls?.local[0] ?? '';
     this.#browser = await launchChromium();
@@ -54,14 +72,16 @@ export class AppHost {
     if (unforeseen.length > 0) throw new Error(`A page complained: ${unforeseen.join('; ')}`);
   }
 
-  /** A fresh page with the app's first screen; at a scale of 2 each of its pixels is shown as two by two. */
+  /** A fresh page with the app's first screen; at a scale of 2 each of its pixels is shown as two by two. It is closed when its test ends. */
   async open(size = { width: 1440, height: 900 }, scale = 1): Promise<RunningApp> {
     const context = await this.#browser!.newContext({
       viewport: size,
       deviceScaleFactor: scale,
       acceptDownloads: true,
+      serviceWorkers: this.#isKept ? 'allow' : 'block',
     });
     this.#contexts.push(context);
+    if (process.env.VITEST) onTestFinished(() => context.close());
     return this.#openIn(context);
   }
 

@@ -4,7 +4,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { AppHost } from './app.ts';
 import { counts, csv, loadCatalogue, openList } from './list-page.ts';
 
-const host = new AppHost();
+const host = new AppHost({ isKept: true });
 beforeAll(() => host.start(), 60_000);
 afterAll(() => host.stop());
 

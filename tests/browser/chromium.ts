@@ -11,7 +11,21 @@ const PLACES = [
   'C:/Program Files/Google/Chrome/Application/chrome.exe',
 ];
 
+/** Of the browser's own window, which nobody sees: it would load its pages anew with every context; and what a test must not meet. */
+const NEEDLESS = [
+  'WebUIOmniboxPopup',
+  'WebUIOmniboxAimPopup',
+  'AimEnabled',
+  'AvoidUnnecessaryBeforeUnloadCheckSync',
+  'DestroyProfileOnBrowserClose',
+  'HttpsUpgrades',
+  'MediaRouter',
+  'OptimizationHints',
+  'PreconnectToSearch',
+];
+
 const ARGS = [
+  `--disable-features=${NEEDLESS.join(',')}`,
   '--no-sandbox',
   '--disable-gpu',
   '--disable-quic',

@@ -4,7 +4,7 @@ import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { AppHost } from './app.ts';
 
-const host = new AppHost();
+const host = new AppHost({ isKept: true });
 beforeAll(() => host.start(), 60_000);
 afterAll(() => host.stop());
 

@@ -18,6 +18,7 @@ describe('help', () => {
     await page.keyboard.press('?');
     await dialog.waitFor();
     await dialog.getByRole('button', { name: 'Close' }).click();
+    await expect.poll(() => dialog.count()).toBe(0);
     await page.keyboard.press('F1');
     await dialog.waitFor();
     expect(errors).toEqual([]);

@@ -5,7 +5,7 @@ import { cell, concedeFirstCheck, counts, csv, heading, loadCatalogue, openList 
 
 vi.setConfig({ testTimeout: 60_000 });
 
-const host = new AppHost();
+const host = new AppHost({ isKept: true });
 
 beforeAll(() => host.start(), 180_000);
 afterAll(() => host.stop());

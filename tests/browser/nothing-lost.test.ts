@@ -8,7 +8,7 @@ import { cell, counts, csv, loadCatalogue, openList, typeInto } from './list-pag
 /** Several pages open one after the other, also on a busy machine. */
 vi.setConfig({ testTimeout: 60_000 });
 
-const host = new AppHost();
+const host = new AppHost({ isKept: true });
 
 beforeAll(() => host.start(), 180_000);
 afterAll(() => host.stop());

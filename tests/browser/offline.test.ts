@@ -6,7 +6,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { AppHost, BUILT } from './app.ts';
 
 const copy = mkdtempSync(join(tmpdir(), 'clinchsheet-built-'));
-const host = new AppHost(copy);
+const host = new AppHost({ built: copy, isKept: true });
 
 beforeAll(async () => {
   cpSync(BUILT, copy, { recursive: true });

@@ -5,7 +5,7 @@ import { cell, counts, csv, openList, typeInto } from './list-page.ts';
 
 vi.setConfig({ testTimeout: 90_000 });
 
-const host = new AppHost();
+const host = new AppHost({ isKept: true });
 
 beforeAll(() => host.start(), 180_000);
 afterAll(() => host.stop());
