@@ -66,9 +66,13 @@ export function boxOf(line: Pick<TextLine, 'text' | 'mark'>, { x, y }: Point): B
   return { left: x, top: y - TEXT_PX, right: x + lineWidth(line), bottom: y + LINE_PX - TEXT_PX };
 }
 
-/** Do two boxes share any place? */
+/** Less than this is the rounding of numbers, not a place on paper. */
+const NOTHING_PX = 0.001;
+
+/** Do two boxes share any place? Boxes that touch do not. */
 export function overlap(a: Box, b: Box): boolean {
-  return a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom;
+  const isAcross = Math.min(a.right, b.right) - Math.max(a.left, b.left) > NOTHING_PX;
+  return isAcross && Math.min(a.bottom, b.bottom) - Math.max(a.top, b.top) > NOTHING_PX;
 }
 
 /** A line of text as pieces, its left end and base line given. */
