@@ -6,6 +6,7 @@ import { decide } from './audit-line.ts';
 import type { JudgedList } from './audit-list.ts';
 import { type AllSaid, AuditedRow } from './audited-row.ts';
 import type { JudgedRow } from './judge-rows.ts';
+import { saySame } from './say-finding.ts';
 import { type ChangedRows, findingsOf, type Together } from './together.ts';
 
 /** Every fastener row with what the rules over the whole list add to it. */
@@ -55,13 +56,7 @@ function createLineAudit(together: Together): (row: JudgedRow, former?: AuditedL
 function isSaid({ findings }: AuditedLine, { judged }: JudgedRow, added: readonly Finding[]): boolean {
   const own = judged.findings.length;
   if (findings.length !== own + added.length) return false;
-  return added.every((finding, index) => {
-    const former = findings[own + index];
-    return (
-      former === finding ||
-      (former?.rule === finding.rule && former.says === finding.says && former.text === finding.text)
-    );
-  });
+  return added.every((finding, index) => saySame(findings[own + index], finding));
 }
 
 /** What is said of rows so far, and what it becomes with one finding more. */

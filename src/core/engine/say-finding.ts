@@ -20,6 +20,21 @@ export function plainFinding(finding: Finding): Finding {
   return { ...finding, brief, text };
 }
 
+/** Whether two findings, each of which may be missing, say the same; their sentences are not made for that. */
+export function saySame(one: Finding | undefined, other: Finding | undefined): boolean {
+  if (one === other) return true;
+  if (one?.rule !== other?.rule || one?.says !== other?.says || one?.outcome !== other?.outcome) return false;
+  return (
+    hasSame(one?.values ?? NO_VALUES, other?.values ?? NO_VALUES) &&
+    hasSame(one?.words ?? NO_WORDS, other?.words ?? NO_WORDS)
+  );
+}
+
+function hasSame<T>(one: Readonly<Record<string, T>>, other: Readonly<Record<string, T>>): boolean {
+  const names = Object.keys(one);
+  return names.length === Object.keys(other).length && names.every((name) => one[name] === other[name]);
+}
+
 const NO_VALUES: Values = {};
 const NO_WORDS: Words = {};
 const NO_CITES: readonly string[] = [];

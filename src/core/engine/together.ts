@@ -3,6 +3,7 @@ import type { Outcome } from '../model/outcome.ts';
 import { listRules } from '../rules/index.ts';
 import type { ListRule, Subject } from '../rules/rule.ts';
 import { isBroken, listFindings } from './audit-line.ts';
+import { saySame } from './say-finding.ts';
 
 type FindingOf = (subject: Subject) => Finding | undefined;
 
@@ -36,8 +37,8 @@ export function judgeTogether(subjects: readonly Subject[]): Together {
 }
 
 /**
- * Asks again for the groups that rows have left or joined, and for no others. `touched` gathers the rows of these groups: of any
- * other row the same is said as before. `all` gives every row as it is now.
+ * Asks again for the groups that rows have left or joined, and for no others. `touched` gathers the rows of these groups of which
+ * something else is said than of the row of that number before. `all` gives every row as it is now.
  */
 export function judgeTogetherAgain(
   before: Together,
@@ -102,12 +103,13 @@ function judgeGroupsAgain(said: SaidByRule, { gone, come }: ChangedRows, touched
   const left = rowsByGroup(rule, gone);
   const joined = rowsByGroup(rule, come);
   for (const key of new Set([...left.keys(), ...joined.keys()])) {
-    const rows = exchange(groups.get(key)?.rows ?? [], left.get(key) ?? [], joined.get(key) ?? []);
+    const group = groups.get(key);
+    const rows = exchange(group?.rows ?? [], left.get(key) ?? [], joined.get(key) ?? []);
     const findingOf = listFindings(rule, rows);
     if (isBrokenIn(findingOf, rows)) return null;
     if (rows.length > 0) groups.set(key, { rows, findingOf });
     else groups.delete(key);
-    for (const subject of rows) touched.add(subject);
+    for (const subject of rows) if (!saySame(group?.findingOf(subject), findingOf(subject))) touched.add(subject);
   }
   const findingOf = (subject: Subject) => groups.get(rule.groupOf(subject) ?? '')?.findingOf(subject);
   return { rule, findingOf, isBroken: false, groups: () => groups };
