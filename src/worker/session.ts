@@ -1,5 +1,5 @@
 import { createBasis } from '../core/audit.ts';
-import { exchangeBy, exchangeRows, itemOfRow } from '../core/caching/in-order.ts';
+import { exchangeBy, exchangeRows, itemBy, itemOfRow } from '../core/caching/in-order.ts';
 import { importCatalogue } from '../core/catalogue/import.ts';
 import {
   type Audit,
@@ -12,10 +12,11 @@ import {
   seekRemedies,
 } from '../core/engine/audit-list.ts';
 import type { JudgedRow } from '../core/engine/judge-rows.ts';
+import type { ChangedRows } from '../core/engine/together.ts';
 import { buildList, type ListOptions } from '../core/intake/build-list.ts';
 import type { ColumnChoices } from '../core/intake/columns.ts';
 import { type HeadingSet, headingKey } from '../core/intake/heading-set.ts';
-import type { AuditedLine, AuditedList } from '../core/model/audited.ts';
+import { isApartFrom } from '../core/intake/relate-edited.ts';
 import type { Catalogue } from '../core/model/fastener.ts';
 import type { Line } from '../core/model/line.ts';
 import type { HardwareList, OtherRow } from '../core/model/list.ts';
@@ -110,10 +111,12 @@ export function editCells(
 ): { readonly session: Session; readonly rows: readonly RowState[] } {
   const list = withCells(session.judged.list, session.origins, cells);
   const touched = new Set(cells.map(({ row }) => row).filter((row) => isInList(list, row)));
-  const audit = auditAgain(session, rejudge(session.judged, list, touched));
+  const { judged, rows } = rejudge(session.judged, list, touched);
+  const { changed, ...audit } = auditAgain(session, judged, rows);
+  const others = [...touched].flatMap((row) => itemOfRow(audit.audited.others, row) ?? []);
   return {
     session: { ...session, ...audit, edits: addEdits(session.edits, cells) },
-    rows: changedRows(session.audited, audit.audited, touched),
+    rows: [...changed.map((line) => ({ line })), ...others.map((other) => ({ other }))],
   };
 }
 
@@ -144,7 +147,7 @@ function judge(list: HardwareList, catalogues: readonly Catalogue[], shop: ShopS
 }
 
 /** Judges the touched rows anew, and those that take another sheet or other pieces with them; keeps the rest. */
-function rejudge(judged: JudgedList, list: HardwareList, touched: ReadonlySet<number>): JudgedList {
+function rejudge(judged: JudgedList, list: HardwareList, touched: ReadonlySet<number>): Rejudged {
   const { basis, judgeRow } = judged;
   const rows = new Map<number, JudgedRow | null>();
   const others = new Map<number, OtherRow | null>();
@@ -158,29 +161,38 @@ function rejudge(judged: JudgedList, list: HardwareList, touched: ReadonlySet<nu
     rows.set(line.row, what ? null : judgeRow(line, piecesInProduct(list, line)));
     others.set(line.row, what ? { row: line.row, cells: line.cells, what } : null);
   }
+  const gone = [...rows.keys()].flatMap((row) => itemBy(judged.rows, row, rowOf) ?? []);
+  const come = [...rows.values()].filter((row) => row !== null);
   return {
-    list,
-    basis,
-    judgeRow,
-    rows: exchangeBy(judged.rows, rows, ({ subject }) => subject.line.row),
-    others: exchangeRows(judged.others, others),
+    judged: {
+      list,
+      basis,
+      judgeRow,
+      rows: exchangeBy(judged.rows, rows, rowOf),
+      others: exchangeRows(judged.others, others),
+    },
+    rows: { gone: inFileOrder(gone), come: inFileOrder(come) },
   };
 }
 
-/** Rows whose line or pieces have become others: edited themselves, or taking the sheet or the number of a panel that was. */
+/** A list after some rows were judged anew, and which these are. */
+interface Rejudged {
+  readonly judged: JudgedList;
+  readonly rows: ChangedRows;
+}
+
+const rowOf = ({ subject }: JudgedRow) => subject.line.row;
+
+function inFileOrder(rows: readonly JudgedRow[]): ChangedRows['come'] {
+  return rows.map(({ subject }) => subject).sort((a, b) => a.line.row - b.line.row);
+}
+
+/** Rows whose line or pieces have become others because another row was edited: they take the sheet or the number of a panel from it. */
 function changedLines(before: HardwareList, after: HardwareList): readonly Line[] {
-  const hasPieces = before.relations.extended === after.relations.extended;
+  if (isApartFrom(before, after)) return [];
   const isSame = (former: Line | undefined, line: Line) =>
-    former === line && (hasPieces || piecesInProduct(before, line) === piecesInProduct(after, line));
+    former === line && piecesInProduct(before, line) === piecesInProduct(after, line);
   return after.lines.filter(
     (line, at) => !isSame(before.lines[at], line) && !isSame(itemOfRow(before.lines, line.row), line),
   );
-}
-
-function changedRows(before: AuditedList, after: AuditedList, touched: ReadonlySet<number>): readonly RowState[] {
-  const isSame = (line: AuditedLine, at: number) =>
-    before.lines[at] === line || itemOfRow(before.lines, line.row) === line;
-  const lines = after.lines.filter((line, at) => !isSame(line, at));
-  const others = [...touched].flatMap((row) => itemOfRow(after.others, row) ?? []);
-  return [...lines.map((line) => ({ line })), ...others.map((other) => ({ other }))];
 }

@@ -1,9 +1,10 @@
+import { exchangeRows, itemOfRow } from '../caching/in-order.ts';
 import type { PartIndex } from '../catalogue/find-part.ts';
 import type { AuditedLine, AuditedList, Totals } from '../model/audited.ts';
 import type { Line } from '../model/line.ts';
 import type { HardwareList, OtherRow } from '../model/list.ts';
 import type { Subject } from '../rules/rule.ts';
-import { auditedLines, auditedLinesAgain } from './audited-lines.ts';
+import { auditedLines, type ChangedLines, findChangedLines } from './audited-lines.ts';
 import type { Basis } from './basis.ts';
 import { conflictNotices } from './conflict-notices.ts';
 import { createRowJudge, type JudgedRow, type RowJudge } from './judge-rows.ts';
@@ -64,7 +65,8 @@ export interface Audit {
 /** Adds what the rules over the whole list say, and counts. */
 export function auditJudged(judged: JudgedList): Audit {
   const together = judgeTogether(judged.rows.map(({ subject }) => subject));
-  return { judged, together, audited: show(judged, auditedLines(judged, together)) };
+  const lines = auditedLines(judged, together);
+  return { judged, together, audited: show(judged, lines, totalsOf(lines)) };
 }
 
 /** Seeks the remedies of all rows now, for whoever wants to see how it goes on; each is sought when first asked for otherwise. */
@@ -78,37 +80,38 @@ export function seekRemedies(lines: readonly AuditedLine[], watch: Watch): void 
 /** To ask for them is to have them sought. */
 const seek = ({ remedies }: AuditedLine) => remedies;
 
+/** A list as judged again. */
+export interface AuditAgain extends Audit {
+  /** Lines that are others than before, in file order. */
+  readonly changed: readonly AuditedLine[];
+}
+
 /** The same after some rows were judged anew; what nothing has changed for comes out as the same object. */
-export function auditAgain(before: Audit, judged: JudgedList): Audit {
+export function auditAgain(before: Audit, judged: JudgedList, rows: ChangedRows): AuditAgain {
   const touched = new Set<Subject>();
   const all = () => judged.rows.map(({ subject }) => subject);
-  const changed = changedRows(before.judged.rows, judged.rows);
-  const together = judgeTogetherAgain(before.together, changed, all, touched);
-  const lines = auditedLinesAgain(before.audited.lines, judged, together, { ...changed, touched });
-  return { judged, together, audited: show(judged, lines) };
+  const together = judgeTogetherAgain(before.together, rows, all, touched);
+  const changes = findChangedLines(before.audited.lines, judged, together, { ...rows, touched });
+  const lines = exchangeRows(before.audited.lines, changes);
+  const changed = [...changes.values()].filter((line) => line !== null).sort((a, b) => a.row - b.row);
+  return { judged, together, audited: show(judged, lines, totalsAgain(before.audited, changes)), changed };
+}
+
+function totalsAgain({ lines, totals }: AuditedList, changes: ChangedLines): Totals {
+  const again = { ...totals };
+  for (const [row, line] of changes) {
+    const former = itemOfRow(lines, row);
+    if (former) again[former.verdict] -= 1;
+    if (line) again[line.verdict] += 1;
+  }
+  return again;
 }
 
 export function toAuditedList(judged: JudgedList): AuditedList {
   return auditJudged(judged).audited;
 }
 
-/** Rows that are not in both lists; each is in file order. */
-function changedRows(before: readonly JudgedRow[], after: readonly JudgedRow[]): ChangedRows {
-  const rowOf = (row: JudgedRow | undefined) => row?.subject.line.row ?? Infinity;
-  const gone: Subject[] = [];
-  const come: Subject[] = [];
-  for (let was = 0, is = 0; was < before.length || is < after.length; ) {
-    const former = before[was];
-    const now = after[is];
-    if (former === now || rowOf(former) <= rowOf(now)) was += 1;
-    if (former === now || rowOf(now) <= rowOf(former)) is += 1;
-    if (former && former !== now && rowOf(former) <= rowOf(now)) gone.push(former.subject);
-    if (now && former !== now && rowOf(now) <= rowOf(former)) come.push(now.subject);
-  }
-  return { gone, come };
-}
-
-function show(judged: JudgedList, lines: readonly AuditedLine[]): AuditedList {
+function show(judged: JudgedList, lines: readonly AuditedLine[], totals: Totals): AuditedList {
   const { list, basis, others } = judged;
   return {
     file: list.file,
@@ -123,7 +126,7 @@ function show(judged: JudgedList, lines: readonly AuditedLine[]): AuditedList {
     ...(list.reading && { reading: list.reading }),
     lines,
     others,
-    totals: totalsOf(lines),
+    totals,
   };
 }
 
@@ -141,7 +144,7 @@ export function isLeftOut(line: Line, parts: PartIndex): string | null {
 }
 
 /** How many rows have each verdict. */
-export function totalsOf(lines: readonly AuditedLine[]): Totals {
+function totalsOf(lines: readonly AuditedLine[]): Totals {
   const totals = { holds: 0, marginal: 0, fails: 0, unknown: 0 };
   for (const { verdict } of lines) totals[verdict] += 1;
   return totals;

@@ -1,4 +1,4 @@
-import { exchangeRows, itemBy, itemOfRow } from '../caching/in-order.ts';
+import { itemBy, itemOfRow } from '../caching/in-order.ts';
 import type { AuditedLine } from '../model/audited.ts';
 import type { Finding } from '../model/finding.ts';
 import type { Subject } from '../rules/rule.ts';
@@ -20,13 +20,16 @@ export interface Changes extends ChangedRows {
   readonly touched: ReadonlySet<Subject>;
 }
 
-/** The lines of before with those that have changed in place of theirs; a line that says the same stays the same object. */
-export function auditedLinesAgain(
+/** Lines that are others than before, by their rows; null where there is none any more. */
+export type ChangedLines = ReadonlyMap<number, AuditedLine | null>;
+
+/** The lines that have changed; one that says the same is not among them. */
+export function findChangedLines(
   before: readonly AuditedLine[],
   judged: JudgedList,
   together: Together,
   { gone, come, touched }: Changes,
-): readonly AuditedLine[] {
+): ChangedLines {
   const audit = createLineAudit(together);
   const isNew = new Set(come);
   const lines = new Map<number, AuditedLine | null>(gone.map(({ line }) => [line.row, null]));
@@ -37,7 +40,7 @@ export function auditedLinesAgain(
     const line = judgedRow && audit(judgedRow, former);
     if (line && line !== former) lines.set(row, line);
   }
-  return exchangeRows(before, lines);
+  return lines;
 }
 
 const rowOfJudged = ({ subject }: JudgedRow) => subject.line.row;

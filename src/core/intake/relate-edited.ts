@@ -14,7 +14,7 @@ export interface EditedRow {
 
 /**
  * The list with rows read again, the same as `relateRows` would give. Where nothing of what joins the rows has changed (the tree,
- * quantities through it, sheets taken from panels), every other row is left as it is without being looked at.
+ * quantities through it, sheets taken from panels), every other row is left as it is without being looked at; see `isApartFrom`.
  */
 export function relateEdited(list: HardwareList, edited: readonly EditedRow[]): HardwareList {
   const lines = edited.flatMap(({ before, after }) => (isOther(before) || isOther(after) ? [] : { before, after }));
@@ -25,6 +25,11 @@ export function relateEdited(list: HardwareList, edited: readonly EditedRow[]): 
   if (joined) return { ...list, lines: joined, relations };
   const others = new Map(edited.map(({ after }) => [after.row, isOther(after) ? after : null]));
   return relateRows({ ...list, others: exchangeRows(list.others, others), relations });
+}
+
+/** Whether of a list and the same edited no other rows differ than those that were edited. */
+export function isApartFrom(before: HardwareList, after: HardwareList): boolean {
+  return before.relations.extended === after.relations.extended;
 }
 
 interface EditedLine {
