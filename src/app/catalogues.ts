@@ -13,6 +13,9 @@ import { outputName } from './output-name.ts';
 import type { Store } from './store.ts';
 import type { Surroundings } from './surroundings.ts';
 
+const DEMO_BY_OWN =
+  'The demo list was judged by your own catalogues. Its parts stand in the demo catalogue, which stands in again once yours are removed under Catalogue.';
+
 /**
  * Everything that the user can do with catalogues. A catalogue is named by its position in the order of rank as it is shown at that
  * moment: work under way may change the order before its turn comes.
@@ -31,6 +34,24 @@ export class Catalogues {
   /** Whether the user has loaded no catalogue, so that the demo catalogue stands in. */
   get isDemoStandingIn(): boolean {
     return this.#document.catalogues.isDemoStandingIn;
+  }
+
+  /** Calls back with the user's catalogues whenever these have changed. */
+  onChange(listen: (files: readonly HandedFile[]) => void): void {
+    const { catalogues } = this.#document;
+    catalogues.addEventListener('change', () => listen(catalogues.files));
+  }
+
+  /** Goes on with catalogues of an earlier visit, where none are loaded yet; they are read when a list is opened. */
+  recall(files: readonly HandedFile[]): void {
+    if (this.#document.catalogues.files.length > 0) return;
+    this.#document.catalogues.files = files;
+    this.#store.set({ recalled: files.map(({ name }) => name) });
+  }
+
+  /** Says so when the demo list is judged by catalogues that do not hold its parts. */
+  noticeDemo(): void {
+    if (!this.isDemoStandingIn) this.#store.set({ message: { kind: 'done', text: DEMO_BY_OWN } });
   }
 
   /** Adds catalogues behind those already loaded; the demo catalogue gives way to them, edited or not. */

@@ -50,7 +50,10 @@ export class Commands {
   }
 
   async openDemo(): Promise<void> {
-    await this.#document.guard(async () => this.#document.open(await this.#around.fetchDemo('list'), {}));
+    await this.#document.guard(async () => {
+      await this.#document.open(await this.#around.fetchDemo('list'), {});
+      this.catalogues.noticeDemo();
+    });
   }
 
   /** Opens a list or a project. Answers to questions are shown with what they would fill into the open list. */

@@ -13,8 +13,11 @@ export interface JudgedDocument {
   readonly show: (answer: Requests['catalogues']['answer']) => void;
 }
 
-/** The catalogues that lists are judged by, as their files; the demo catalogue stands in where the user has loaded none. */
-export class OpenCatalogues {
+/**
+ * The catalogues that lists are judged by, as their files; the demo catalogue stands in where the user has loaded none. Fires `change`
+ * where the user has changed them; those of a list that is opened again are no such change.
+ */
+export class OpenCatalogues extends EventTarget {
   readonly #around: Surroundings;
   readonly #worker: CurrentWorker;
   readonly #document: JudgedDocument;
@@ -23,6 +26,7 @@ export class OpenCatalogues {
   #turn: Promise<void> = Promise.resolve();
 
   constructor(around: Surroundings, worker: CurrentWorker, document: JudgedDocument) {
+    super();
     this.#around = around;
     this.#worker = worker;
     this.#document = document;
@@ -79,6 +83,7 @@ export class OpenCatalogues {
         await worker.ask('catalogues', { catalogues }, this.#document.progress('Judging by the catalogue')),
       );
       this.files = usersFiles(files);
+      this.dispatchEvent(new Event('change'));
     });
   }
 }

@@ -31,6 +31,12 @@ export interface Place extends Pick<ShelfEntry, 'id' | 'stamp'> {
   readonly catalogues: readonly HandedFile[];
 }
 
+/** Catalogues as they are kept between visits, and the save that they came by. */
+export interface KeptCatalogues {
+  readonly files: readonly HandedFile[];
+  readonly stamp: string;
+}
+
 const NAME = 'clinchsheet';
 /** One small record a document in `entries`, its text in `texts`, list and catalogues under keys of their own in `files`. */
 const STORES = ['entries', 'texts', 'files'];
@@ -84,6 +90,22 @@ export class Shelf {
 
   async drop(id: string): Promise<void> {
     await this.#within('readwrite', async (shelf) => dropFrom(shelf, id));
+  }
+
+  /** The catalogues that were in use last, and by which save they came here; null where none were kept. */
+  async takeCatalogues(): Promise<KeptCatalogues | null> {
+    return this.#within('readonly', async (shelf) => (await settle(shelf.objectStore('files').get(IN_USE))) ?? null);
+  }
+
+  /** Keeps the catalogues in use, over those of the save with that stamp; null where another tab has saved others since. */
+  async putCatalogues(files: readonly HandedFile[], stamp: string | null): Promise<string | null> {
+    return this.#within('readwrite', async (shelf) => {
+      const there: KeptCatalogues | undefined = await settle(shelf.objectStore('files').get(IN_USE));
+      if (there && there.stamp !== stamp) return null;
+      const kept: KeptCatalogues = { files, stamp: freshName() };
+      shelf.objectStore('files').put(kept, IN_USE);
+      return kept.stamp;
+    });
   }
 
   /** Runs one transaction; what it returns counts only once all of it is on disk. */
@@ -145,5 +167,6 @@ function freshName(): string {
   return `${Date.now().toString(36)}-${Math.random().toString(36).slice(2)}`;
 }
 
+const IN_USE = 'catalogues in use';
 const listKey = (id: string) => `${id} list`;
 const cataloguesKey = (id: string) => `${id} catalogues`;

@@ -83,6 +83,8 @@ export interface AppState {
   /** Whose choices the columns are read by: those of the user now, those for an earlier list, or nobody's. */
   readonly columnsBy: 'user' | 'memory' | null;
   readonly catalogues: readonly Catalogue[];
+  /** Names of the catalogues of the last visit, by which the next list will be judged; none once the user has changed them. */
+  readonly recalled: readonly string[];
   readonly shop: ShopSettings;
   /** Lists kept from earlier, the latest first. */
   readonly shelf: readonly ShelfEntry[];
@@ -125,6 +127,7 @@ export const EMPTY_STATE: AppState = {
   rows: [],
   columnsBy: null,
   catalogues: [],
+  recalled: [],
   shop: DEFAULT_SHOP,
   shelf: [],
   work: null,

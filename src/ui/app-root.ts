@@ -4,7 +4,7 @@ import type { Commands } from '../app/commands.ts';
 import type { View } from '../app/state.ts';
 import type { Store } from '../app/store.ts';
 import type { ShopSettings } from '../core/model/shop.ts';
-import { LEFT, RIGHT, showView } from './app-views.ts';
+import { LEFT, RIGHT, START, showView } from './app-views.ts';
 import './export-menu.ts';
 import type { ExportEvent } from './export-menu.ts';
 import './first-screen.ts';
@@ -166,7 +166,7 @@ export class AppRoot extends LitElement {
     return html`
       <header>
         <h1 class="name">${logo} Clinchsheet</h1>
-        <nav aria-label="List">${list ? LEFT.map((entry) => this.#tab(entry, view)) : ''}</nav>
+        <nav aria-label="List">${(list ? LEFT : START).map((entry) => this.#tab(entry, view))}</nav>
         <nav class="right" aria-label="Basis">${RIGHT.map((entry) => this.#tab(entry, view))}</nav>
         <div class="actions">
         <button class="button" @click=${this.#pickList}>Open list</button>
@@ -208,9 +208,10 @@ export class AppRoot extends LitElement {
   }
 
   #view(): TemplateResult {
-    const { view, list, shelf, work } = this.store.state;
+    const { view, list, shelf, work, recalled } = this.store.state;
     if (work) this.#views.expect('list');
-    if (view === 'list' && !list) return html`<first-screen ?over=${this.over} .kept=${shelf}></first-screen>`;
+    if (view === 'list' && !list)
+      return html`<first-screen ?over=${this.over} .kept=${shelf} .recalled=${recalled}></first-screen>`;
     if (!this.#views.isLoaded(view)) return html`<p class="page soft" role="status">Loading…</p>`;
     return showView(this.store, this.commands);
   }

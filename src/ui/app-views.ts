@@ -12,6 +12,8 @@ export const LEFT: readonly (readonly [View, string])[] = [
   ['changes', 'Changes'],
   ['compare', 'Compare'],
 ];
+/** The tab that is in their place before a list is open. */
+export const START: readonly (readonly [View, string])[] = [['list', 'Start']];
 /** Tabs that are there without a list. */
 export const RIGHT: readonly (readonly [View, string])[] = [
   ['catalogue', 'Catalogue'],

@@ -123,7 +123,7 @@ export class CatalogueView extends StoreElement {
       return html`<p class="none soft" role="status">${all === 0 ? 'No parts in these catalogues.' : html`No part matches this search. <button class="link" @click=${() => this.#ask(ANY_PART)}>Show all ${all} parts</button>`}</p>`;
     const shown = found.slice(0, this.most);
     return html`
-      <p class="soft small" role="status">${found.length === all ? `${all} parts` : `${found.length} of ${all} parts`}</p>
+      <p class="soft small" role="status">${found.length === all ? '' : `${found.length} of `}${all === 1 ? '1 part' : `${all} parts`}</p>
       <table>
         <thead>
           <tr>

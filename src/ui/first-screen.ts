@@ -6,10 +6,16 @@ import { shared } from './styles.ts';
 
 /** Before a list is open: what the product does, where to drop a file, the demo one click away, lists kept from earlier, and the safety words. */
 export class FirstScreen extends LitElement {
-  static override properties = { over: { type: Boolean, reflect: true }, kept: { attribute: false } };
+  static override properties = {
+    over: { type: Boolean, reflect: true },
+    kept: { attribute: false },
+    recalled: { attribute: false },
+  };
   /** A file is being dragged over the page. */
   declare over: boolean;
   declare kept: readonly ShelfEntry[];
+  /** Names of the catalogues of the last visit, by which a list will be judged. */
+  declare recalled: readonly string[];
 
   static override styles = [
     shared,
@@ -71,6 +77,7 @@ export class FirstScreen extends LitElement {
     super();
     this.over = false;
     this.kept = [];
+    this.recalled = [];
   }
 
   override render() {
@@ -88,6 +95,7 @@ export class FirstScreen extends LitElement {
         </div>
         <p class="soft">Reads CSV and XLSX, in mm, inches or gauge. The list stays on this computer.
           <button class="link" @click=${() => this.#ask('open-help')}>What is checked, and what is not</button></p>
+        ${this.recalled.length > 0 ? html`<p>Judged by the catalogues of your last visit: <b>${this.recalled.join(', ')}</b>. Change them under Catalogue.</p>` : ''}
       </section>
       ${this.kept.length > 0 ? html`<saved-lists .entries=${this.kept}></saved-lists>` : ''}
       <footer>${SAFETY_WORDS.join(' ')}</footer>

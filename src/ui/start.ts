@@ -2,6 +2,7 @@ import catalogueUrl from '../../sample-data/demo-catalogue.csv?url';
 import listUrl from '../../sample-data/recorder-cabinet.xlsx?url';
 import { Autosave } from '../app/autosave.ts';
 import { Commands } from '../app/commands.ts';
+import { keepCatalogues } from '../app/keep-catalogues.ts';
 import { Shelf } from '../app/shelf.ts';
 import { keepShop } from '../app/shop-memory.ts';
 import { Store } from '../app/store.ts';
@@ -32,7 +33,9 @@ const around: Surroundings = {
 const store = new Store();
 keepShop(store, () => localStorage);
 const commands = new Commands(store, around);
-const autosave = new Autosave(store, commands, new Shelf(() => indexedDB));
+const shelf = new Shelf(() => indexedDB);
+const autosave = new Autosave(store, commands, shelf);
+void keepCatalogues(store, commands.catalogues, shelf);
 document.body.append(new AppRoot().use(store, commands, autosave));
 void autosave.showKept();
 void keepOffline(store);
