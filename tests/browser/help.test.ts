@@ -11,14 +11,19 @@ describe('help', () => {
   it('opens by button, F1 and question mark, and gives the focus back', async () => {
     const { page, errors } = await host.open();
     const dialog = page.locator('help-dialog dialog');
-    await page.getByRole('button', { name: 'Help', exact: true }).click();
+    const button = page.getByRole('button', { name: 'Help', exact: true });
+    const hasFocus = () => button.evaluate((own) => (own.getRootNode() as ShadowRoot).activeElement === own);
+    await button.click();
     await dialog.waitFor();
+    expect(await hasFocus()).toBe(false);
     await page.keyboard.press('Escape');
     await expect.poll(() => dialog.count()).toBe(0);
+    expect(await hasFocus()).toBe(true);
     await page.keyboard.press('?');
     await dialog.waitFor();
     await dialog.getByRole('button', { name: 'Close' }).click();
     await expect.poll(() => dialog.count()).toBe(0);
+    expect(await hasFocus()).toBe(true);
     await page.keyboard.press('F1');
     await dialog.waitFor();
     expect(errors).toEqual([]);

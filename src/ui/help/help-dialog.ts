@@ -161,7 +161,7 @@ function safety(): TemplateResult {
 function privacy(): TemplateResult {
   return html`
     <p>Lists and catalogues are read in this browser and stay on this computer: nothing is sent anywhere. After the first visit the app works without a network.</p>
-    <p>The last lists are kept in this browser until you delete them on the first screen. “Save project” puts all of the work into one file of yours.</p>
+    <p>The last lists are kept in this browser until you delete them on the first screen, and the catalogues until you remove them. “Save project” puts all of the work into one file of yours.</p>
   `;
 }
 
