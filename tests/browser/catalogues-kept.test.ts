@@ -1,7 +1,8 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
 import { AppHost } from './app.ts';
-import { counts, csv, loadCatalogue, openList } from './list-page.ts';
+import { counts, loadCatalogue, openList } from './list-page.ts';
+import { CATALOGUE, LIST } from './own-list.ts';
 
 vi.setConfig({ testTimeout: 60_000 });
 
@@ -9,17 +10,20 @@ const host = new AppHost();
 beforeAll(() => host.start(), 180_000);
 afterAll(() => host.stop());
 
-const CATALOGUE = csv(
-  'own.csv',
-  'partNumber,kind,thread,material,sheetMinMm,holeMm,edgeMm\nOWN-1,clinch nut,M4,carbon-steel-hardened,1,5.6,9\n',
-);
-const LIST = csv('cabinet.csv', 'Part number,Material,Thickness (mm),Qty\nOWN-1,DC01,1.5,2\nOWN-1,DC01,0.5,4\n');
-
 const recalled = (page: Page) => page.getByText('Judged by the catalogues of your last visit:');
 
 async function visitAgain(page: Page): Promise<void> {
   await page.reload();
   await page.locator('first-screen').waitFor();
+}
+
+/** Edits the part so that it holds in thinner sheet. */
+async function needLess(page: Page): Promise<void> {
+  await page.locator('catalogue-view tbody').getByRole('button', { name: 'OWN-1', exact: true }).click();
+  const panel = page.locator('part-panel');
+  await panel.getByRole('button', { name: 'Edit', exact: true }).click();
+  await panel.getByLabel('Minimum sheet', { exact: true }).fill('0.5');
+  await panel.getByRole('button', { name: 'Save edits' }).click();
 }
 
 /** What is kept is written right after it is shown; no sign tells when. */
@@ -43,10 +47,7 @@ describe('a catalogue that was loaded at an earlier visit', () => {
   it('comes with what was edited of it while no list was open', async () => {
     const { page, errors } = await host.open();
     await loadCatalogue(page, CATALOGUE);
-    await page.locator('catalogue-view tbody').getByRole('button', { name: 'OWN-1', exact: true }).click();
-    await page.locator('part-panel').getByRole('button', { name: 'Edit', exact: true }).click();
-    await page.locator('part-panel').getByLabel('Minimum sheet', { exact: true }).fill('0.5');
-    await page.locator('part-panel').getByRole('button', { name: 'Save edits' }).click();
+    await needLess(page);
     await page.locator('catalogue-view').getByText('own (1 part edited) · 1 part').waitFor();
     await untilKept(page);
     await visitAgain(page);
@@ -72,10 +73,7 @@ describe('a catalogue that was loaded at an earlier visit', () => {
     await loadCatalogue(first.page, CATALOGUE);
     await untilKept(first.page);
     await loadCatalogue(second.page, { ...CATALOGUE, name: 'other.csv' });
-    await second.page.locator('catalogue-view tbody').getByRole('button', { name: 'OWN-1', exact: true }).click();
-    await second.page.locator('part-panel').getByRole('button', { name: 'Edit', exact: true }).click();
-    await second.page.locator('part-panel').getByLabel('Minimum sheet', { exact: true }).fill('0.5');
-    await second.page.locator('part-panel').getByRole('button', { name: 'Save edits' }).click();
+    await needLess(second.page);
     await second.page.getByText('Your edits of the catalogue are not kept for the next visit').waitFor();
     await visitAgain(first.page);
     await recalled(first.page).getByText('own.csv').waitFor();

@@ -2,17 +2,14 @@ import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { AppHost } from './app.ts';
 import { cell, counts, csv, heading, loadCatalogue, openList, typeInto } from './list-page.ts';
+import { CATALOGUE } from './own-list.ts';
 
 const host = new AppHost();
 
 beforeAll(() => host.start(), 180_000);
 afterAll(() => host.stop());
 
-/** A catalogue without threads in its part numbers, so that nothing settles the unit of a bare number. */
-const CATALOGUE = csv(
-  'own.csv',
-  'partNumber,kind,thread,material,sheetMinMm,holeMm,edgeMm\nOWN-1,clinch nut,M4,carbon-steel-hardened,1,5.6,9\n',
-);
+// The catalogue has no thread in its part numbers, so nothing settles the unit of a bare number.
 const UNCLEAR = csv('unclear.csv', 'Part number,Material,Thk,Qty\nOWN-1,DC01,1,2\nOWN-1,DC01,0.8,4\n');
 const MISREAD = csv('misread.csv', 'Part number,Material,Depth (mm),Qty\nOWN-1,DC01,1.5,2\nOWN-1,DC01,0.5,4\n');
 const NOTHING_KNOWN = { holds: 0, marginal: 0, fails: 0, unknown: 2 };

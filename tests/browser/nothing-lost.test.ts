@@ -3,7 +3,8 @@ import { resolve } from 'node:path';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
 import { AppHost, type RunningApp } from './app.ts';
-import { cell, counts, csv, loadCatalogue, openList, typeInto } from './list-page.ts';
+import { cell, counts, loadCatalogue, openList, typeInto } from './list-page.ts';
+import { CATALOGUE, LIST } from './own-list.ts';
 
 /** Several pages open one after the other, also on a busy machine. */
 vi.setConfig({ testTimeout: 60_000 });
@@ -13,11 +14,6 @@ const host = new AppHost({ isKept: true });
 beforeAll(() => host.start(), 180_000);
 afterAll(() => host.stop());
 
-const CATALOGUE = csv(
-  'own.csv',
-  'partNumber,kind,thread,material,sheetMinMm,holeMm,edgeMm\nOWN-1,clinch nut,M4,carbon-steel-hardened,1,5.6,9\n',
-);
-const LIST = csv('cabinet.csv', 'Part number,Material,Thickness (mm),Qty\nOWN-1,DC01,1.5,2\nOWN-1,DC01,0.5,4\n');
 /** The row of the list that is too thin, and its column. */
 const THIN = [3, 2] as const;
 /** A second, and the little that a write takes. */
