@@ -58,6 +58,7 @@ export class ReadLine extends LitElement {
   override render() {
     const { list } = this;
     if (!list) return html``;
+    const own = list.catalogues.flatMap(({ name, demo }) => (demo ? [] : `“${name}”`)).join(', ');
     return html`
       <p>
         <b>${list.file}</b>
@@ -65,6 +66,7 @@ export class ReadLine extends LitElement {
         <table-choice .list=${list} ?losesEdits=${this.losesEdits}></table-choice>
         ${this.columnsBy ? html`<span>${COLUMNS_BY[this.columnsBy]}: <button class="link" @click=${this.#forget}>Forget</button></span>` : ''}
         ${list.reading ? html`<reading-choice .reading=${list.reading}></reading-choice>` : ''}
+        ${own === '' ? '' : html`<span class="soft">Judged by ${own}.</span>`}
         ${list.catalogues.some(({ demo }) => demo) ? html`<span class="demo small">demo catalogue, invented: not for production</span>` : ''}
       </p>
       ${

@@ -41,6 +41,7 @@ describe('a catalogue that was loaded at an earlier visit', () => {
     await recalled(page).getByText('own.csv').waitFor();
     await openList(page, LIST);
     expect(await counts(page)).toMatchObject({ holds: 1, fails: 1 });
+    await page.locator('read-line').getByText('Judged by “own”.', { exact: true }).waitFor();
     expect(errors).toEqual([]);
   });
 
