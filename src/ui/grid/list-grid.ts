@@ -150,7 +150,10 @@ export class ListGrid extends LitElement {
       this.#tools.follow(grid, this.list);
     }
     this.#feed?.show(this.rows);
-    if (changed.has('filter') || changed.has('only') || changed.has('search')) grid.onFilterChanged();
+    if (changed.has('filter') || changed.has('only') || changed.has('search')) {
+      this.#feed?.finish();
+      grid.onFilterChanged();
+    }
     if (changed.has('selectedRow')) this.#showSelection(grid);
   }
 
