@@ -4,19 +4,23 @@ import type { KeptCatalogues, Shelf } from './shelf.ts';
 import type { Store } from './store.ts';
 
 /** Starts with the catalogues of the last visit, and keeps every change of them for the next one. */
-export async function keepCatalogues(store: Store, catalogues: Catalogues, shelf: Shelf): Promise<void> {
-  const kept = await shelf.takeCatalogues().catch(() => null);
-  const files = await readable(kept);
-  if (files.length > 0) catalogues.recall(files);
-  let stamp = kept?.stamp ?? null;
-  let writing = Promise.resolve();
-  catalogues.onChange((now) => {
+export function keepCatalogues(store: Store, catalogues: Catalogues, shelf: Shelf): void {
+  let stamp: string | null = null;
+  const recall = async () => {
+    const kept = await shelf.takeCatalogues().catch(() => null);
+    stamp = kept?.stamp ?? null;
+    const files = await readable(kept);
+    if (files.length > 0) catalogues.recall(files);
+  };
+  const keep = async (files: readonly HandedFile[]) => {
+    const saved = await shelf.putCatalogues(files, stamp).catch(() => null);
+    if (saved === null) complain(store, files);
+    else stamp = saved;
+  };
+  let turn = recall();
+  catalogues.onChange((files) => {
     store.set({ recalled: [] });
-    writing = writing.then(async () => {
-      const saved = await shelf.putCatalogues(now, stamp).catch(() => null);
-      if (saved === null) complain(store, now);
-      else stamp = saved;
-    });
+    turn = turn.then(() => keep(files));
   });
 }
 

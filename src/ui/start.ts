@@ -35,7 +35,7 @@ keepShop(store, () => localStorage);
 const commands = new Commands(store, around);
 const shelf = new Shelf(() => indexedDB);
 const autosave = new Autosave(store, commands, shelf);
-void keepCatalogues(store, commands.catalogues, shelf);
+keepCatalogues(store, commands.catalogues, shelf);
 document.body.append(new AppRoot().use(store, commands, autosave));
 void autosave.showKept();
 void keepOffline(store);
