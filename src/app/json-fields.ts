@@ -1,3 +1,5 @@
+import { shorten } from '../core/say/shorten.ts';
+
 /** A JSON object of which nothing is known yet. */
 export type Fields = Readonly<Record<string, unknown>>;
 
@@ -67,8 +69,9 @@ export function without(fields: Fields, known: readonly string[]): Fields {
   return Object.fromEntries(Object.entries(fields).filter(([key]) => !known.includes(key)));
 }
 
+const LONGEST_QUOTE = 40;
+
 /** Short enough for a sentence. */
 function quote(value: unknown): string {
-  const json = JSON.stringify(value) ?? String(value);
-  return json.length > 40 ? `${json.slice(0, 40)}…` : json;
+  return shorten(JSON.stringify(value) ?? String(value), LONGEST_QUOTE);
 }

@@ -1,6 +1,7 @@
 import type { AuditedList } from '../core/model/audited.ts';
 import { describeDecision, describeRemedies, describeSheet } from '../core/say/describe.ts';
 import { DEMO_WORDS, SAFETY_SHORT } from '../core/say/safety.ts';
+import { shorten } from '../core/say/shorten.ts';
 
 const WIDEST = 60;
 
@@ -36,12 +37,12 @@ function layOut(rows: readonly (readonly string[])[]): readonly string[] {
   );
   return rows.map((row) =>
     row
-      .map((cell, column) => cutTo(cell, widths[column] ?? 0))
+      .map((cell, column) => inWidth(cell, widths[column] ?? 0))
       .join('  ')
       .trimEnd(),
   );
 }
 
-function cutTo(text: string, width: number): string {
-  return text.length > width ? `${text.slice(0, width - 1)}…` : text.padEnd(width);
+function inWidth(text: string, width: number): string {
+  return shorten(text, width).padEnd(width);
 }

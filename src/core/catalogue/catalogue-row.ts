@@ -1,5 +1,6 @@
 import type { Fastener } from '../model/fastener.ts';
 import type { RawRow } from '../model/raw.ts';
+import { shorten } from '../say/shorten.ts';
 import {
   type CellResult,
   isBlank,
@@ -58,15 +59,10 @@ export function readRow(
       problems.push({
         row: row.number,
         column: column.heading,
-        text: `“${shorten(text)}” ${problem}; the cell was left out.`,
+        text: `“${shorten(text, LONGEST_QUOTE)}” ${problem}; the cell was left out.`,
       });
   }
   return { fastener: draft, problems };
-}
-
-/** Short enough for a sentence. */
-function shorten(text: string): string {
-  return text.length > LONGEST_QUOTE ? `${text.slice(0, LONGEST_QUOTE)}…` : text;
 }
 
 /** The material is read first: it tells what a Brinell number means. A hole's own tolerance gives way to columns of tolerances. */

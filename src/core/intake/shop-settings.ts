@@ -1,5 +1,6 @@
 import { Unreadable } from '../model/raw.ts';
 import { DEFAULT_SHOP, type ShopSettings } from '../model/shop.ts';
+import { shorten } from '../say/shorten.ts';
 import { SETTING_WORDS } from '../say/show-setting.ts';
 import { parseJson } from './parse-json.ts';
 
@@ -73,8 +74,7 @@ export function choicesOf(key: SettingKey): readonly string[] {
 /** As it stands in the file; JSON has no way to write a number that is too large. */
 function quoteValue(value: unknown): string {
   if (typeof value === 'number') return String(value);
-  const json = JSON.stringify(value);
-  return json.length > LONGEST_QUOTE ? `${json.slice(0, LONGEST_QUOTE)}…` : json;
+  return shorten(JSON.stringify(value), LONGEST_QUOTE);
 }
 
 function isSettingKey(key: string): key is SettingKey {

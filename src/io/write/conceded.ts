@@ -2,6 +2,7 @@ import { standing } from '../../core/concede/standing.ts';
 import type { AuditedLine, AuditedList } from '../../core/model/audited.ts';
 import type { Concession } from '../../core/model/concession.ts';
 import { groupBy } from '../../core/rollup/group-by.ts';
+import { shorten } from '../../core/say/shorten.ts';
 
 /** Longer reasons stand whole on the sheet of concessions. */
 const LONGEST_REASON = 80;
@@ -24,10 +25,9 @@ function conceded(line: AuditedLine, given: readonly Concession[]): string {
   if (stands.length === 0) return '';
   const open = line.findings.filter(({ outcome }) => outcome !== 'holds' && outcome !== 'note').length;
   const share = stands.length < open ? `${stands.length} of ${open}: ` : '';
-  return share + stands.map(({ reason, by, date }) => `${shorten(reason)} (${by}, ${date})`).join('; ');
+  return share + stands.map(({ reason, by, date }) => `${inShort(reason)} (${by}, ${date})`).join('; ');
 }
 
-function shorten(reason: string): string {
-  const line = reason.replace(/\s+/g, ' ').trim();
-  return line.length > LONGEST_REASON ? `${line.slice(0, LONGEST_REASON - 1).trimEnd()}…` : line;
+function inShort(reason: string): string {
+  return shorten(reason.replace(/\s+/g, ' ').trim(), LONGEST_REASON);
 }
