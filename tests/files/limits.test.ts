@@ -179,7 +179,7 @@ describe('settings and projects', () => {
 
   it('may hold brackets in their texts', () => {
     const text = JSON.stringify({ pressKn: `\\"${'['.repeat(200)}` });
-    expect(() => parseShopSettings(text, 'shop.json')).toThrow(/“pressKn” in “shop\.json” is .*, not ".{79}…\.$/);
+    expect(() => parseShopSettings(text, 'shop.json')).toThrow(/“pressKn” in “shop\.json” is .*, not ".{78}…\.$/);
   });
 });
 
