@@ -95,7 +95,7 @@ export class FirstScreen extends LitElement {
         </div>
         <p class="soft">Reads CSV and XLSX, in mm, inches or gauge. The list stays on this computer.
           <button class="link" @click=${() => this.#ask('open-help')}>What is checked, and what is not</button></p>
-        ${this.recalled.length > 0 ? html`<p>Judged by the catalogues of your last visit: <b>${this.recalled.join(', ')}</b>. Change them under Catalogue.</p>` : ''}
+        ${this.recalled.length > 0 ? html`<p>It is judged by the catalogues of your last visit: <b>${this.recalled.join(', ')}</b>. Change them under Catalogue.</p>` : ''}
       </section>
       ${this.kept.length > 0 ? html`<saved-lists .entries=${this.kept}></saved-lists>` : ''}
       <footer>${SAFETY_WORDS.join(' ')}</footer>

@@ -10,7 +10,7 @@ const host = new AppHost();
 beforeAll(() => host.start(), 180_000);
 afterAll(() => host.stop());
 
-const recalled = (page: Page) => page.getByText('Judged by the catalogues of your last visit:');
+const recalled = (page: Page) => page.getByText('judged by the catalogues of your last visit:');
 
 async function visitAgain(page: Page): Promise<void> {
   await page.reload();

@@ -37,13 +37,4 @@ export class Judgements {
     });
     return different;
   }
-
-  /** Of how many rows something is said. */
-  get size(): number {
-    let size = 0;
-    this.#byRow.forEach(() => {
-      size += 1;
-    });
-    return size;
-  }
 }

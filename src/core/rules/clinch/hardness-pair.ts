@@ -24,16 +24,15 @@ import { addRemark, secondTableRemark, writtenLimitRemark } from './hardness-rem
 /** One fastener metal against one sheet metal. */
 export function judgePair(fastener: FastenerHardness, { entry }: Sheet, { line, shop }: Subject): Judgement {
   if (!entry) return offScale('the hardness of the sheet', 'this sheet');
-  const { judgement, second } = pairsBy(shop)(fastener, entry);
-  const written = writtenLimitRemark(line.material);
-  return written === '' || second === null ? judgement : addRemark(judgement, written);
+  const { judgement, isCompared } = pairsBy(shop)(fastener, entry);
+  return isCompared ? addRemark(judgement, writtenLimitRemark(line.material)) : judgement;
 }
 
 /** What is said of a pair, whichever row it is in. */
 interface Pair {
   readonly judgement: Judgement;
-  /** What another table in use would change; null where nothing was compared. */
-  readonly second: string | null;
+  /** False: one of the two is not known on a scale of the other. */
+  readonly isCompared: boolean;
 }
 
 /** A long list has few pairs, each in many rows. */
@@ -56,12 +55,12 @@ function comparePair(fastener: FastenerHardness, entry: AlloyEntry, { hardnessMa
   };
   const judgement = judge(hardness);
   const other = bySecondTable(hardness);
-  const second = other ? secondTableRemark(judgement, judge(other), other) : '';
-  return { judgement: addRemark(judgement, second), second };
+  const remark = other ? secondTableRemark(judgement, judge(other), other) : '';
+  return { judgement: addRemark(judgement, remark), isCompared: true };
 }
 
 function notCompared(what: string, { name }: AlloyEntry): Pair {
-  return { judgement: offScale(what, name), second: null };
+  return { judgement: offScale(what, name), isCompared: false };
 }
 
 /** Without a published conversion nothing is compared, least of all by another metal's table. */
